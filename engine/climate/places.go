@@ -1,0 +1,99 @@
+// Package climate knows places and turns their monthly means into hours: a
+// year whose months keep their means, or one day of a chosen clearness.
+package climate
+
+import (
+	_ "embed"
+	"encoding/csv"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"sync"
+)
+
+// Place is a point on earth with its clock and monthly climate.
+type Place struct {
+	Slug          string // short name in links, unique
+	Name, Country string
+	LatDeg        float64     // north positive
+	LonDeg        float64     // east positive
+	ElevationM    float64     // NaN where unknown
+	UTCOffsetH    float64     // of the standard clock
+	SummerShiftH  float64     // put on in summer, 0 where the clock stays
+	GHI           [12]float64 // global horizontal irradiation, kWh/m2 a day
+	TempC         [12]float64 // air temperature
+	Source        string
+}
+
+// The accuracy of places whose source is "core", to be said with every result:
+// against 1317 typical-year stations.
+const (
+	IrradiationErrorPct = 10
+	TemperatureErrorK   = 2
+)
+
+//go:embed places.csv
+var table string
+
+// Places returns the built-in places in the order of the table. The slice is
+// shared: do not change it.
+func Places() []Place { return places() }
+
+var places = sync.OnceValue(func() []Place {
+	list, err := parsePlaces(table)
+	if err != nil {
+		panic("climate: built-in table: " + err.Error())
+	}
+	return list
+})
+
+// PlaceBySlug finds a built-in place; ok is false if there is none of that name.
+func PlaceBySlug(slug string) (p *Place, ok bool) {
+	list := places()
+	for i := range list {
+		if list[i].Slug == slug {
+			return &list[i], true
+		}
+	}
+	return nil, false
+}
+
+const placeColumns = 8 + 24 + 1
+
+func parsePlaces(text string) ([]Place, error) {
+	r := csv.NewReader(strings.NewReader(text))
+	r.Comment = '#'
+	r.FieldsPerRecord = placeColumns
+	rows, err := r.ReadAll()
+	if err != nil {
+		return nil, err
+	}
+	list := make([]Place, 0, len(rows))
+	for _, row := range rows[1:] {
+		var bad error
+		number := func(column int) float64 {
+			v, err := strconv.ParseFloat(row[column], 64)
+			if err != nil && bad == nil {
+				bad = fmt.Errorf("%s: %s %q is not a number", row[0], rows[0][column], row[column])
+			}
+			return v
+		}
+		p := Place{
+			Slug: row[0], Name: row[1], Country: row[2],
+			LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
+			UTCOffsetH: number(6), SummerShiftH: number(7), Source: row[placeColumns-1],
+		}
+		if row[5] != "" {
+			p.ElevationM = number(5)
+		}
+		for m := range 12 {
+			p.GHI[m], p.TempC[m] = number(8+m), number(20+m)
+		}
+		if bad != nil {
+			return nil, bad
+		}
+		list = append(list, p)
+	}
+	return list, nil
+}

@@ -1,0 +1,337 @@
+package tank
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+)
+
+// brute is a second tank, written only for this test and in another way: many
+// equal cells moved by whole cells (the rest is carried to the next step), short
+// explicit steps, inversions mixed after each. It shares no code with Tank.
+type brute struct {
+	cells    []float64 // degC, bottom to top
+	litres   float64
+	ua, room float64
+	zone     float64 // inlet zone, L
+	kg       float64 // conductance between two cells, W/K
+	carry    float64 // litres drawn and not yet moved
+	kept     []float64
+	blocks   []block
+}
+
+func (b *brute) cellL() float64 { return b.litres / float64(len(b.cells)) }
+
+// step lets dt pass: loss, conduction, then heat from one element.
+func (b *brute) step(dt, powerW, setC, low, high, sensor float64) (taken, lost float64) {
+	cj := b.cellL() * HeatCapacity
+	f := math.Exp(-dt * b.ua / (b.litres * HeatCapacity))
+	for i, c := range b.cells {
+		b.cells[i] = b.room + (c-b.room)*f
+		lost += cj * (c - b.cells[i])
+	}
+	if b.kg > 0 {
+		flow := 0.0
+		for i := range b.cells {
+			next := 0.0
+			if i+1 < len(b.cells) {
+				next = b.kg * dt * (b.cells[i+1] - b.cells[i])
+			}
+			b.cells[i] += (next - flow) / cj
+			flow = next
+		}
+	}
+	if powerW <= 0 {
+		return 0, lost
+	}
+	from, to := b.index(low), b.index(high)
+	if to <= from {
+		to = from + 1
+	}
+	at := b.index(sensor)
+	if b.cells[at] >= setC {
+		return 0, lost
+	}
+	taken = powerW * dt
+	if at == from && to == from+1 {
+		// All water above stands at or over the set point once the lowest does.
+		need := 0.0
+		for _, c := range b.cells[from:] {
+			need += math.Max(0, setC-c) * cj
+		}
+		taken = math.Min(taken, need)
+		b.heat(taken, from, to)
+		return taken, lost
+	}
+	// As much as fits below the set point at the sensor, by bisection.
+	b.kept = append(b.kept[:0], b.cells...)
+	b.heat(taken, from, to)
+	if b.cells[at] > setC {
+		lo, hi := 0.0, taken
+		for range 25 {
+			taken = (lo + hi) / 2
+			copy(b.cells, b.kept)
+			b.heat(taken, from, to)
+			if b.cells[at] > setC {
+				hi = taken
+			} else {
+				lo = taken
+			}
+		}
+	}
+	return taken, lost
+}
+
+func (b *brute) index(fraction float64) int { return int(fraction*float64(len(b.cells)) + 1e-6) }
+
+type block struct {
+	sum float64
+	n   int
+}
+
+// heat spreads joules over the cells from..to and mixes colder water above
+// warmer (pool of adjacent violators).
+func (b *brute) heat(joules float64, from, to int) {
+	each := joules / float64(to-from) / (b.cellL() * HeatCapacity)
+	stack := b.blocks[:0]
+	for i := from; i < len(b.cells); i++ {
+		c := b.cells[i]
+		if i < to {
+			c += each
+		}
+		stack = append(stack, block{c, 1})
+		for n := len(stack); n > 1 && stack[n-2].sum*float64(stack[n-1].n) > stack[n-1].sum*float64(stack[n-2].n); n-- {
+			stack[n-2].sum += stack[n-1].sum
+			stack[n-2].n += stack[n-1].n
+			stack = stack[:n-1]
+		}
+	}
+	i := from
+	for _, s := range stack {
+		for range s.n {
+			b.cells[i] = s.sum / float64(s.n)
+			i++
+		}
+	}
+	b.blocks = stack
+}
+
+// draw serves litres at useC from the top, cell by cell; a cell leaves when all
+// of it has been served.
+func (b *brute) draw(litres, useC, coldC float64) (shortJ float64) {
+	for litres > 1e-12 {
+		top := b.cells[len(b.cells)-1]
+		frac := 1.0
+		if top > useC {
+			frac = (useC - coldC) / (top - coldC)
+		}
+		served := math.Min(litres, (b.cellL()-b.carry)/frac)
+		shortJ += served * HeatCapacity * math.Max(0, useC-top)
+		litres -= served
+		b.carry += served * frac
+		if b.carry >= b.cellL()*(1-1e-9) {
+			b.carry = 0
+			b.shift(coldC)
+		}
+	}
+	return shortJ
+}
+
+// shift moves the stack up by one cell and lets a cell of cold water in.
+func (b *brute) shift(coldC float64) {
+	n := int(b.zone/b.cellL() + 0.5)
+	if n == 0 {
+		copy(b.cells[1:], b.cells)
+		b.cells[0] = coldC
+		return
+	}
+	mean := 0.0
+	for _, c := range b.cells[:n] {
+		mean += c / float64(n)
+	}
+	e := math.Exp(-1 / float64(n))
+	up := coldC + (mean-coldC)*float64(n)*(1-e)
+	copy(b.cells[n+1:], b.cells[n:])
+	b.cells[n] = up
+	for i := range n {
+		b.cells[i] = coldC + (mean-coldC)*e
+	}
+}
+
+func (b *brute) usable(useC, coldC, tol float64) (sum float64) {
+	for i := len(b.cells) - 1; i >= 0 && b.cells[i] >= useC-tol; i-- {
+		sum += b.cellL() * math.Max(1, (b.cells[i]-coldC)/(useC-coldC))
+	}
+	return sum
+}
+
+type house struct {
+	name            string
+	litres, ua      float64
+	zone            float64
+	low, high       float64
+	sensor          float64
+	backupW, setC   float64
+	from, to        int // backup hours
+	sunW, sunLimitC float64
+	k               float64
+	draws           []brew
+}
+
+type brew struct{ minute, litres, tempC, flow float64 }
+
+var morning = []brew{{420, 40, 40, 8}, {432, 40, 40, 8}, {450, 6, 40, 6}, {470, 5, 55, 4}, {730, 6, 40, 6}, {1120, 10, 55, 4}, {1260, 6, 40, 6}, {1350, 40, 40, 8}}
+var evening = []brew{{410, 5, 40, 5}, {750, 10, 55, 4}, {1080, 50, 40, 8}, {1100, 50, 40, 8}, {1130, 50, 40, 8}, {1160, 8, 55, 4}, {1300, 6, 40, 6}, {1390, 4, 40, 4}}
+
+func houses(k float64) []house {
+	return []house{
+		{"afternoon window, morning wash", 200, 1.6, 0, 0.08, 0.08, 0.08, 2000, 60, 15, 18, 1800, 75, k, morning},
+		{"night window, evening wash", 150, 1.3, 0, 0.10, 0.10, 0.10, 3000, 55, 23, 4, 1200, 70, k, evening},
+		{"all day, small sun", 120, 1.2, 0, 0.06, 0.06, 0.06, 1500, 60, 0, 24, 600, 75, k, evening},
+		{"inlet zone", 200, 1.6, 30, 0.08, 0.08, 0.08, 2000, 60, 16, 18, 1800, 75, k, morning},
+		{"long element", 200, 1.6, 0, 0.05, 0.45, 0.25, 2000, 60, 15, 17, 1800, 75, k, morning},
+		{"short of heat", 150, 2.4, 0, 0.30, 0.30, 0.30, 1000, 60, 12, 13, 700, 75, k, evening},
+	}
+}
+
+func (h house) inWindow(hour int) bool {
+	if h.from <= h.to {
+		return hour >= h.from && hour < h.to
+	}
+	return hour >= h.from || hour < h.to
+}
+
+// sun is an invented day: a half sine from 7 to 17 h times a daily factor.
+func (h house) sun(day, hour int, rng []float64) float64 {
+	return h.sunW * rng[day] * math.Max(0, math.Sin(math.Pi*(float64(hour)+0.5-7)/10))
+}
+
+const testDays, coldIn, roomAt = 30, 12.0, 19.0
+
+// TestTank_Brute compares 30 days with the cell tank.
+func TestTank_Brute(t *testing.T) {
+	for _, k := range []float64{0, 0.65} {
+		for _, h := range houses(k) {
+			t.Run(fmt.Sprintf("%s, k=%g", h.name, k), func(t *testing.T) { compare(t, h) })
+		}
+	}
+}
+
+func compare(t *testing.T, h house) {
+	seeded := rand.New(rand.NewPCG(7, 11))
+	factor := make([]float64, testDays)
+	for i := range factor {
+		factor[i] = 0.15 + 0.85*seeded.Float64()
+	}
+	p := Params{Litres: h.litres, LossWPerK: h.ua, InletMixedLitres: h.zone, Geometry: Geometry{ConductivityWPerMK: h.k}}
+	event := New(p, 45, roomAt)
+	cells := 1200
+	if h.k > 0 {
+		cells = 400
+	}
+	b := &brute{cells: make([]float64, cells), litres: h.litres, ua: h.ua, room: roomAt, zone: h.zone}
+	if h.k > 0 {
+		_, length := p.Geometry.sizes(h.litres)
+		b.kg = h.k * p.Geometry.areaM2(h.litres, 0.5) / (length / float64(cells))
+	}
+	for i := range b.cells {
+		b.cells[i] = 45
+	}
+	el := Element{h.low, h.high}
+	var sun, bought, short, moved, sunB, boughtB, shortB float64
+	worstDay, worstUsable := 0.0, 0.0
+	for day := range testDays {
+		var d, dB float64
+		next, slug := 0, 0
+		for hour := range 24 {
+			in := h.inWindow(hour)
+			power, set := h.sun(day, hour, factor), h.sunLimitC
+			if in {
+				power, set = h.backupW, h.setC
+			}
+			heat := func(dt float64) {
+				got := event.Heat(dt, power, &el, &Thermostat{SetC: set, Sensor: h.sensor})
+				if in {
+					bought += got
+					d += got
+				} else {
+					sun += got
+				}
+			}
+			// Event tank: slugs of at most two minutes, each at its middle.
+			event.Exchange(3600, h.low)
+			at, end := float64(hour)*3600, float64(hour+1)*3600
+			for next < len(h.draws) {
+				w := h.draws[next]
+				length := w.litres / w.flow * 60
+				n := math.Max(1, math.Ceil(length/120))
+				mid := w.minute*60 + (float64(slug)+0.5)*length/n
+				if mid >= end {
+					break
+				}
+				heat(mid - at)
+				at = mid
+				s := event.Draw(w.litres/n, w.tempC, coldIn, 2)
+				short += s.ShortfallJ
+				moved += s.HeatJ
+				if slug++; slug == int(n) {
+					next, slug = next+1, 0
+				}
+			}
+			heat(end - at)
+			// Cell tank: steps of 10 s.
+			for sec := float64(hour) * 3600; sec < end; sec += 10 {
+				got, lost := b.step(10, power, set, h.low, h.high, h.sensor)
+				moved += lost // used as scale only
+				if in {
+					boughtB += got
+					dB += got
+				} else {
+					sunB += got
+				}
+				for _, w := range h.draws {
+					from, to := w.minute*60, w.minute*60+w.litres/w.flow*60
+					if part := math.Min(sec+10, to) - math.Max(sec, from); part > 0 {
+						shortB += b.draw(w.flow/60*part, w.tempC, coldIn)
+					}
+				}
+			}
+			// Usable litres jump when a mixed body crosses the threshold: compare with
+			// the cell tank's for thresholds within half a kelvin.
+			// The exchange of an hour is one step at its start, half of it for the hour
+			// before: bring a copy to the same instant.
+			now := *event
+			now.Exchange(1800, h.low)
+			u := now.UsableLitres(40, coldIn, 2)
+			gap := math.Max(0, math.Max(b.usable(40, coldIn, 1.5)-u, u-b.usable(40, coldIn, 2.5)))
+			if h.zone > 0 {
+				gap = 0 // the cell tank's sum knows no thinning zone
+			}
+			worstUsable = math.Max(worstUsable, gap/h.litres)
+		}
+		event.Settle()
+		worstDay = math.Max(worstDay, math.Abs(d-dB)/3600)
+	}
+	if err := event.Err(); err != nil {
+		t.Fatal(err)
+	}
+	bar := 0.0005
+	if h.k > 0 {
+		bar = 0.005
+	}
+	rel := func(a, b float64) float64 { return (a - b) / moved }
+	t.Logf("of %.0f kWh moved: bought %+.4f %%, sun %+.4f %%, shortfall %+.4f %%; worst day %.1f Wh; usable %.1f %% of the volume; bought %.1f sun %.1f short %.1f kWh; %d forced merges",
+		moved/3.6e6, 100*rel(bought, boughtB), 100*rel(sun, sunB), 100*rel(short, shortB), worstDay, 100*worstUsable, bought/3.6e6, sun/3.6e6, short/3.6e6, event.ForcedMerges())
+	for what, r := range map[string]float64{"bought": rel(bought, boughtB), "sun": rel(sun, sunB), "shortfall": rel(short, shortB)} {
+		if math.Abs(r) > bar {
+			t.Errorf("%s differs by %.4f %% of the heat moved, bar %.3f %%", what, 100*r, 100*bar)
+		}
+	}
+	if h.k == 0 && worstDay > 10 {
+		t.Errorf("worst day differs by %.1f Wh, bar 10 Wh", worstDay)
+	}
+	if h.k > 0 && worstUsable > 0.05 {
+		t.Errorf("usable litres differ by %.1f %% of the volume, bar 5 %%", 100*worstUsable)
+	}
+}

@@ -1,0 +1,246 @@
+package tank
+
+import "math"
+
+// Served says what one use got.
+type Served struct {
+	HotLitres    float64 // from the tank
+	HeatJ        float64 // at the tap, above cold water
+	ShortfallJ   float64 // heat missing to the use temperature
+	CoolLitres   float64 // litres delivered below use temperature - tolerance
+	BeforeLitres float64 // litres delivered before the first cool one
+}
+
+// Draw serves one use: litres at useC at the tap, hot water mixed with cold of
+// coldC as needed. Water leaves at the top as plug flow and cold water enters
+// at the bottom. The draw is an instant; a caller with a long draw splits it.
+// A use that asks for no more than cold water takes nothing from the tank.
+// Water delivered below useC - tolK counts as cool. Less than a microlitre left over
+// by rounding is let go.
+func (t *Tank) Draw(litres, useC, coldC, tolK float64) (s Served) {
+	if useC <= coldC {
+		s.BeforeLitres = litres
+		return s
+	}
+	for litres > 0 {
+		slug := t.slug()
+		taken, heat := 0.0, 0.0
+		for litres > 0 && slug-taken > sliverL {
+			top := &t.s[t.hi-1]
+			temp := t.a + t.d*top.x
+			// Hot litres per litre at the tap: (T_u - T_c)/(T - T_c), or all of it.
+			hot := 1.0
+			if temp > useC {
+				hot = (useC - coldC) / (temp - coldC)
+			}
+			want := litres * hot
+			take := min(want, top.v, slug-taken)
+			served := litres
+			if take < want {
+				served = take / hot
+			}
+			if litres -= served; litres < sliverL {
+				litres = 0
+			}
+			if temp < useC {
+				s.ShortfallJ += t.perLitre * served * (useC - temp)
+			}
+			if temp < useC-tolK {
+				s.CoolLitres += served
+			} else if s.CoolLitres == 0 {
+				s.BeforeLitres += served
+			}
+			heat += take * top.x
+			taken += take
+			t.shrinkTop(take)
+		}
+		s.HotLitres += taken
+		s.HeatJ += t.pass(taken, heat, coldC)
+	}
+	return s
+}
+
+// RunOff lets litres of tank water, whatever its temperature, leave at the top
+// and returns its heat above cold water, J. It is the water that fills a pipe.
+func (t *Tank) RunOff(litres, coldC float64) (heatJ float64) {
+	for litres > 0 {
+		slug := min(t.slug(), litres)
+		taken, heat := 0.0, 0.0
+		for slug-taken > sliverL {
+			take := min(t.s[t.hi-1].v, slug-taken)
+			heat += take * t.s[t.hi-1].x
+			taken += take
+			t.shrinkTop(take)
+		}
+		litres -= taken
+		if litres < sliverL {
+			litres = 0
+		}
+		heatJ += t.pass(taken, heat, coldC)
+	}
+	return heatJ
+}
+
+// slug is the most that leaves before cold water is let in.
+func (t *Tank) slug() float64 {
+	if t.p.InletMixedLitres > 0 {
+		return t.p.InletMixedLitres / 2
+	}
+	return t.p.Litres
+}
+
+// shrinkTop takes v litres off the top layer, and the layer itself when nothing
+// is left of it. A sliver goes to the layer below, so that volume stays exact.
+func (t *Tank) shrinkTop(v float64) {
+	top := &t.s[t.hi-1]
+	top.v -= v
+	if top.v > sliverL {
+		return
+	}
+	if t.hi-1 > t.lo {
+		below := &t.s[t.hi-2]
+		if top.v != 0 {
+			sum := below.v + top.v
+			below.x += (top.x - below.x) * (top.v / sum)
+			below.v = sum
+		}
+		t.hi--
+		return
+	}
+	if top.v <= 0 {
+		t.hi--
+	}
+}
+
+// pass books v litres that left with that sum of v x, lets as much cold water
+// in and returns the heat that left above cold water.
+func (t *Tank) pass(v, sumVX, coldC float64) float64 {
+	if v == 0 {
+		return 0
+	}
+	xc := t.xOf(coldC)
+	outJ := t.perLitre * (v*t.a + t.d*sumVX)
+	inJ := t.perLitre * v * coldC
+	t.ledger.DrawnJ += outJ
+	t.ledger.ColdJ += inJ
+	t.meanX += (v*xc - sumVX) / t.p.Litres
+	t.fill(v, xc)
+	return outJ - inJ
+}
+
+// fill lets v litres of cold water in at the bottom. With an inlet zone of V_m
+// litres the zone ends at
+//
+//	x_c + (x_m - x_c) e^(-v/V_m)
+//
+// and pushes up one layer of v litres at
+//
+//	x_c + (x_m - x_c) (V_m/v) (1 - e^(-v/V_m))
+func (t *Tank) fill(v, xc float64) {
+	vm := t.p.InletMixedLitres
+	if vm == 0 {
+		t.pushBottom(layer{v, xc})
+	} else {
+		zone := t.gather(vm)
+		even, odd := padeExp(v / vm) // v <= V_m/2
+		stay, gone := (even-odd)/(even+odd), 2*odd/(even+odd)
+		above := zone.x - xc
+		t.s[t.lo] = layer{v, xc + above*(vm/v)*gone}
+		t.pushBottom(layer{zone.v, xc + above*stay})
+	}
+	t.stackUp()
+	if t.hi-t.lo > MaxLayers {
+		t.fit(-1)
+	}
+}
+
+// gather mixes the lowest vm litres into one layer, which it returns.
+func (t *Tank) gather(vm float64) layer {
+	i := t.cutAt(vm)
+	for t.lo < i-1 {
+		t.mergeUp(t.lo)
+	}
+	return t.s[i-1]
+}
+
+// stackUp restores the order of the lowest layers after water came in: warm
+// water under colder rises and mixes, and the layer just pushed up joins the
+// one above it if they are closer than NearK.
+func (t *Tank) stackUp() {
+	for t.hi-t.lo > 1 && t.s[t.lo].x > t.s[t.lo+1].x {
+		t.mergeUp(t.lo)
+	}
+	fresh := t.lo
+	if t.p.InletMixedLitres > 0 {
+		fresh++
+	}
+	for fresh+1 < t.hi && t.s[fresh].x > t.s[fresh+1].x {
+		fresh = t.mergeUp(fresh)
+	}
+	if fresh+1 < t.hi && (t.s[fresh+1].x-t.s[fresh].x)*t.d < NearK {
+		t.mergeUp(fresh)
+	}
+}
+
+// UsableLitres returns how many litres at useC could be drawn in one go, without
+// heating, before the tap falls below useC - tolK:
+//
+//	sum V_i max(1, (T_i - T_c)/(T_u - T_c))   from the top while T_i >= T_u - tolK
+//
+// When all water above the inlet zone is warm enough, the zone adds what it
+// pushes up before the cold water has thinned it too far.
+func (t *Tank) UsableLitres(useC, coldC, tolK float64) float64 {
+	if useC <= coldC {
+		return math.Inf(1)
+	}
+	least := useC - tolK
+	span := useC - coldC
+	usable, height := 0.0, t.p.Litres
+	for i := t.hi - 1; i >= t.lo; i-- {
+		v := t.s[i].v
+		if height-v < t.p.InletMixedLitres {
+			v = height - t.p.InletMixedLitres
+		}
+		temp := t.temp(i)
+		if v > 0 {
+			if temp < least {
+				return usable
+			}
+			usable += v * max(1, (temp-coldC)/span)
+		}
+		height -= v
+		if height <= t.p.InletMixedLitres {
+			break
+		}
+	}
+	if t.p.InletMixedLitres > 0 {
+		usable += zoneLitres(t.p.InletMixedLitres, t.zoneTemp(), useC, coldC, least)
+	}
+	return usable
+}
+
+// zoneTemp is the temperature of the inlet zone once it is mixed.
+func (t *Tank) zoneTemp() float64 {
+	left, sum := t.p.InletMixedLitres, 0.0
+	for i := t.lo; i < t.hi && left > 0; i++ {
+		v := min(left, t.s[i].v)
+		sum += v * t.s[i].x
+		left -= v
+	}
+	return t.a + t.d*sum/(t.p.InletMixedLitres-left)
+}
+
+// zoneLitres is what a zone of vm litres at zoneC gives: first mixed with cold
+// water down to useC, then undiluted down to leastC.
+func zoneLitres(vm, zoneC, useC, coldC, leastC float64) float64 {
+	if zoneC <= leastC || leastC <= coldC {
+		return 0
+	}
+	litres := 0.0
+	from := zoneC
+	if zoneC > useC {
+		litres = vm * (zoneC - useC) / (useC - coldC)
+		from = useC
+	}
+	return litres + vm*math.Log((from-coldC)/(leastC-coldC))
+}

@@ -1,0 +1,119 @@
+package tank
+
+import "math"
+
+// steepK is the step between two layers above which Exchange resolves them, K.
+const steepK = 1.0
+
+// slabs is the number of slabs that Exchange resolves a tank into at a step.
+const slabs = 30
+
+// sharpGain makes up for the implicit step at a sharp step of temperature, where
+// it carries rho c sqrt(alpha dt)/2 instead of rho c sqrt(alpha dt/pi) per kelvin.
+const sharpGain = 4 / math.Pi
+
+// Exchange lets dt seconds of conduction between the layers happen at once. It
+// is one implicit step, which keeps the order of the temperatures and the heat;
+// its error is that of the step and of slabs a twentieth of the tank thick. Call
+// it only at fixed clock times, so that other events do not change the result.
+// keep is a height (fraction of the volume) across which near neighbours are
+// not merged: that of the lowest element.
+func (t *Tank) Exchange(dt, keep float64) {
+	if t.p.Geometry.ConductivityWPerMK == 0 || dt <= 0 || t.hi-t.lo == 1 && t.s[t.lo].v == t.p.Litres {
+		return
+	}
+	t.resolve()
+	t.conduct(dt)
+	t.joinNear(keep * t.p.Litres)
+	t.fit(keep * t.p.Litres)
+}
+
+// resolve cuts a slab off thick layers that touch a steep step and marks that
+// step as sharp. Going down, indices already passed keep their meaning.
+func (t *Tank) resolve() {
+	if t.lo < 2*MaxLayers {
+		t.recentre()
+	}
+	slab := t.p.Litres / slabs
+	steep := steepK * t.g
+	for i := t.hi - 1; i > t.lo; i-- {
+		t.sharp[i] = false
+		if t.s[i].x-t.s[i-1].x <= steep {
+			continue
+		}
+		cut := false
+		if t.s[i].v > 1.5*slab {
+			t.splitLower(i, slab)
+			t.sharp[i] = false
+			i--
+			cut = true
+		}
+		if v := t.s[i-1].v; v > 1.5*slab {
+			t.splitLower(i-1, v-slab)
+			cut = true
+		}
+		t.sharp[i] = cut
+	}
+}
+
+// conduct solves C dT/dt = sum G (T_j - T_i) over dt by the backward Euler
+// method: (C + dt L) x' = C x, tridiagonal, by elimination from the bottom.
+// The conductance of two neighbours is k A over the distance of their centres.
+func (t *Tank) conduct(dt float64) {
+	w := t.p.Geometry.ConductivityWPerMK * dt / t.perLitre
+	height := 0.0
+	n := t.hi - t.lo
+	s := t.s[t.lo:t.hi]
+	lower := 0.0 // coupling to the layer below, L
+	for i := range n {
+		upper := 0.0
+		if i+1 < n {
+			height += s[i].v
+			area := t.areaAt(height)
+			// Litres to metres: V/(1000 A), half of each layer's thickness.
+			upper = w * area * area * 2000 / (s[i].v + s[i+1].v)
+			if t.sharp[t.lo+i+1] {
+				upper *= sharpGain
+			}
+		}
+		pivot := s[i].v + lower + upper
+		right := s[i].v * s[i].x
+		if i > 0 {
+			pivot -= lower * t.sweep[i-1]
+			right += lower * s[i-1].x
+		}
+		inv := 1 / pivot
+		t.sweep[i] = upper * inv
+		s[i].x = right * inv
+		lower = upper
+	}
+	for i := n - 2; i >= 0; i-- {
+		s[i].x += t.sweep[i] * s[i+1].x
+	}
+}
+
+// areaAt is the cross-section at a height in litres, m2.
+func (t *Tank) areaAt(height float64) float64 {
+	if t.area[0] == 0 {
+		for i := range t.area {
+			f := min(max(float64(i)/float64(len(t.area)-1), 1e-3), 1-1e-3)
+			t.area[i] = t.p.Geometry.areaM2(t.p.Litres, f)
+		}
+	}
+	at := height / t.p.Litres * float64(len(t.area)-1)
+	i := min(int(at), len(t.area)-2)
+	return t.area[i] + (at-float64(i))*(t.area[i+1]-t.area[i])
+}
+
+// joinNear merges neighbours closer than NearK, except at the height keep.
+func (t *Tank) joinNear(keep float64) {
+	near := NearK * t.g
+	foot := t.p.Litres // of layer i
+	for i := t.hi - 1; i > t.lo; i-- {
+		foot -= t.s[i].v
+		for i > t.lo && t.s[i].x-t.s[i-1].x < near && !atHeight(foot, keep) {
+			foot -= t.s[i-1].v
+			t.mergeUp(i - 1)
+		}
+	}
+}

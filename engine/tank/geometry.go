@@ -1,0 +1,75 @@
+package tank
+
+import "math"
+
+// Orientation of the cylinder's axis.
+type Orientation uint8
+
+const (
+	Upright Orientation = iota
+	Lying
+)
+
+// Geometry describes the tank as a cylinder with flat ends. It matters only to
+// conduction between layers.
+type Geometry struct {
+	Orientation      Orientation
+	LengthToDiameter float64 // along the axis, > 0; 0 means 2.5
+	// ConductivityWPerMK is that of water, wall and slow convection together:
+	// 0.65 for water and a steel wall, 1.0 as a default with the eddies that
+	// draws and a warm wall leave (assumption, no source). 0 switches the
+	// exchange off.
+	ConductivityWPerMK float64
+}
+
+const defaultSlenderness = 2.5
+
+// sizes returns diameter and length in metres of a tank of that many litres.
+func (g Geometry) sizes(litres float64) (diameterM, lengthM float64) {
+	ratio := g.LengthToDiameter
+	if ratio == 0 {
+		ratio = defaultSlenderness
+	}
+	diameterM = math.Cbrt(4 * litres / 1000 / (math.Pi * ratio))
+	return diameterM, ratio * diameterM
+}
+
+// areaM2 is the horizontal cross-section at the height below which the fraction
+// f of the volume lies.
+func (g Geometry) areaM2(litres, f float64) float64 {
+	d, l := g.sizes(litres)
+	if g.Orientation == Upright {
+		return math.Pi / 4 * d * d
+	}
+	h := 2 * HeightFraction(f) // in radii
+	return l * d * math.Sqrt(h*(2-h))
+}
+
+// SegmentFraction returns the part of a lying cylinder's volume that lies below
+// the fraction h of its diameter: the circular segment. 0 <= h <= 1.
+func SegmentFraction(h float64) float64 {
+	c := 1 - 2*math.Min(math.Max(h, 0), 1)
+	return (math.Acos(c) - c*math.Sqrt(1-c*c)) / math.Pi
+}
+
+// HeightFraction is the inverse of SegmentFraction, to 1e-12, by bisection.
+func HeightFraction(f float64) float64 {
+	lo, hi := 0.0, 1.0
+	for range 42 {
+		mid := (lo + hi) / 2
+		if SegmentFraction(mid) < f {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return (lo + hi) / 2
+}
+
+// InletMixedLitres returns the well-mixed volume at the inlet that makes a tank
+// give the mixed water at 40 degC on its label: V_m = r V - V40 with
+// r = (T_h - T_c)/(40 - T_c). Draining V litres of water at hotC with such a
+// zone gives r (V - V_m) + r V_m (1 - 1/r) litres at 40 degC.
+func InletMixedLitres(litres, v40, hotC, coldC float64) float64 {
+	return (hotC-coldC)/(40-coldC)*litres - v40
+}

@@ -1,0 +1,325 @@
+package tank
+
+import (
+	"fmt"
+	"math"
+)
+
+// Element is a resistance in the water. Heights are fractions of the volume
+// below them; a horizontal element has Low == High.
+type Element struct {
+	Low, High float64 // 0 <= Low <= High < 1
+}
+
+// Mode says how a thermostat switches.
+type Mode uint8
+
+const (
+	Hold  Mode = iota // ideal: keeps the sensor's layer at the set point
+	Cycle             // on at SetC - DifferentialK, off at SetC
+)
+
+// Thermostat limits the water temperature at its sensor.
+type Thermostat struct {
+	SetC          float64 // set point, degC
+	Sensor        float64 // height as a fraction of the volume, >= Low of its element, < 1
+	Mode          Mode
+	DifferentialK float64 // Cycle only, > 0
+	On            bool    // Cycle only: its memory
+}
+
+// EventError reports an interval that did not come to its end within the
+// number of events that the layers allow. It marks a fault of this package.
+type EventError struct {
+	Layers int
+	LeftS  float64
+}
+
+func (e *EventError) Error() string {
+	return fmt.Sprintf("tank: %d layers, interval not finished with %g s left", e.Layers, e.LeftS)
+}
+
+// Heat lets dt seconds pass with powerW watts on offer to the element. It
+// returns the joules taken; what was on offer and not taken was refused by the
+// thermostat.
+func (t *Tank) Heat(dt, powerW float64, el *Element, th *Thermostat) (takenJ float64) {
+	if dt <= 0 {
+		return 0
+	}
+	if powerW <= 0 {
+		t.Rest(dt)
+		return 0
+	}
+	before := t.ledger.HeatJ
+	up, _ := t.decayOver(dt)
+	h := &t.heating
+	h.t, h.el, h.th, h.powerW = t, el, th, powerW
+	h.low, h.high = el.Low*t.p.Litres, el.High*t.p.Litres
+	h.bottom = t.cutAt(h.low)
+	h.run(dt, up)
+	return t.ledger.HeatJ - before
+}
+
+// heating is one call of Heat. Indices are into the tank's stack.
+type heating struct {
+	t         *Tank
+	el        *Element
+	th        *Thermostat
+	powerW    float64
+	low, high float64            // heights of the element, L
+	bottom    int                // lowest heated layer: the one just above the element's lower end
+	top       int                // highest layer the element reaches
+	sensor    int                // the layer the thermostat feels
+	share     [stackRoom]float64 // of the power, by layer from bottom to top
+}
+
+func (h *heating) run(dt, up float64) {
+	t := h.t
+	for events := 4 * (t.Len() + 4); ; events-- {
+		if events == 0 {
+			t.err = &EventError{t.Len(), dt}
+			t.Rest(dt)
+			return
+		}
+		// Renormalising inside the interval moves G: take its end afresh.
+		gEnd := t.g * up
+		h.locate()
+		var used float64
+		switch h.call() {
+		case satisfied:
+			used = h.rest(dt, gEnd)
+		case holding:
+			used = h.hold(dt, gEnd)
+		default:
+			used = h.fire(dt, gEnd)
+		}
+		if used >= dt {
+			return
+		}
+		dt -= used
+		up, _ = expUpDown(dt / t.tau)
+	}
+}
+
+// locate finds the layers that the element and the sensor touch.
+func (h *heating) locate() {
+	t := h.t
+	if h.el.High == h.el.Low {
+		h.top = h.bottom
+		h.share[0] = 1
+	} else {
+		h.spread()
+	}
+	h.sensor = h.bottom
+	if h.th.Sensor > h.el.Low {
+		h.sensor, _ = t.indexAt(h.th.Sensor * t.p.Litres)
+	}
+}
+
+// spread shares the power over the layers spanned in proportion to litres.
+func (h *heating) spread() {
+	t := h.t
+	from := h.low
+	for i := h.bottom; ; i++ {
+		to := from + t.s[i].v
+		h.top = i
+		if to >= h.high-sliverL || i == t.hi-1 {
+			h.share[i-h.bottom] = (h.high - from) / (h.high - h.low)
+			return
+		}
+		h.share[i-h.bottom] = (to - from) / (h.high - h.low)
+		from = to
+	}
+}
+
+// shareOf is the part of the power that layer i takes.
+func (h *heating) shareOf(i int) float64 {
+	if i < h.bottom || i > h.top {
+		return 0
+	}
+	return h.share[i-h.bottom]
+}
+
+type calling uint8
+
+const (
+	satisfied calling = iota
+	holding
+	firing
+)
+
+// call says what the thermostat asks for now.
+func (h *heating) call() calling {
+	t, th := h.t, h.th
+	temp := t.temp(h.sensor)
+	if th.Mode == Cycle {
+		switch {
+		case temp >= th.SetC-atSetK:
+			th.On = false
+		case temp <= th.SetC-th.DifferentialK+atSetK:
+			th.On = true
+		}
+		if th.On {
+			return firing
+		}
+		return satisfied
+	}
+	switch {
+	case temp > th.SetC+atSetK:
+		return satisfied
+	case temp < th.SetC-atSetK:
+		return firing
+	}
+	need := h.holdW()
+	switch {
+	case need <= 0: // the room keeps it warm
+		return satisfied
+	case h.powerW*h.shareOf(h.sensor) >= need:
+		return holding
+	}
+	return firing
+}
+
+// holdW is the loss of the sensor's layer at the set point, W.
+func (h *heating) holdW() float64 {
+	t := h.t
+	return t.p.LossWPerK * t.s[h.sensor].v / t.p.Litres * (h.th.SetC - t.roomC)
+}
+
+// rest waits with the element off until the thermostat calls or the interval
+// ends, and returns the seconds used.
+func (h *heating) rest(dt, gEnd float64) float64 {
+	t := h.t
+	on := h.th.SetC
+	if h.th.Mode == Cycle {
+		on -= h.th.DifferentialK
+	}
+	at := t.crossing(t.s[h.sensor].x, 0, on)
+	if !(at > t.g && at < gEnd) || t.temp(h.sensor) <= on+atSetK {
+		t.Rest(dt)
+		return dt
+	}
+	used := math.Min(t.tau*math.Log(at/t.g), dt)
+	t.stretch(used, 0, at)
+	t.s[h.sensor].x = t.xOf(on)
+	return used
+}
+
+// fire heats with full power until the thermostat trips or the interval ends.
+// Layers that reach the one above them merge on the way: the power does not
+// change there, so no time is needed.
+func (h *heating) fire(dt, gEnd float64) float64 {
+	t := h.t
+	perG := h.powerW * t.tau / t.perLitre
+	g := t.g
+	for events := 4 * (t.Len() + 4); ; events-- {
+		if events == 0 {
+			t.err = &EventError{t.Len(), dt}
+			break
+		}
+		next, merge, trip := gEnd, -1, false
+		rate := perG * h.share[0] / t.s[h.bottom].v
+		for i := h.bottom; i <= h.top; i++ {
+			above := 0.0
+			if i < h.top {
+				above = perG * h.share[i+1-h.bottom] / t.s[i+1].v
+			}
+			if i < t.hi-1 && rate > above {
+				if at := g + (t.s[i+1].x-t.s[i].x)/(rate-above); at < next {
+					next, merge, trip = at, i, false
+				}
+			}
+			if i == h.sensor {
+				if at := t.crossingFrom(g, t.s[i].x, rate, h.th.SetC); at >= g && at < next && rate > h.th.SetC-t.roomC {
+					next, merge, trip = at, -1, true
+				}
+			}
+			rate = above
+		}
+		if next > g {
+			for i := h.bottom; i <= h.top; i++ {
+				t.s[i].x += perG * h.share[i-h.bottom] / t.s[i].v * (next - g)
+			}
+			g = next
+		}
+		if merge >= 0 {
+			h.join(merge)
+			h.locate()
+			continue
+		}
+		if !trip {
+			break
+		}
+		used := math.Min(t.tau*math.Log(g/t.g), dt)
+		t.stretch(used, h.powerW, g)
+		t.s[h.sensor].x = t.xOf(h.th.SetC)
+		return used
+	}
+	t.stretch(dt, h.powerW, gEnd)
+	return dt
+}
+
+// hold keeps the sensor's layer at the set point: the element replaces its loss
+// until a hotter layer above has cooled to it, a colder one below has risen to
+// it, or the interval ends. It returns the seconds used.
+func (h *heating) hold(dt, gEnd float64) float64 {
+	t := h.t
+	set := h.th.SetC
+	powerW := h.holdW() / h.shareOf(h.sensor)
+	perG := powerW * t.tau / t.perLitre
+	next, merge := gEnd, -1
+	soonest := func(at float64, lower int) {
+		if at >= t.g && at < next {
+			next, merge = at, lower
+		}
+	}
+	rate := func(i int) float64 { return perG * h.shareOf(i) / t.s[i].v }
+	for i := h.bottom; i <= max(h.top, h.sensor+1) && i < t.hi; i++ {
+		switch {
+		case i == h.sensor:
+			continue
+		case i == h.sensor-1:
+			soonest(t.crossing(t.s[i].x, rate(i), set), i)
+			continue
+		case i == h.sensor+1:
+			soonest(t.crossing(t.s[i].x, rate(i), set), h.sensor)
+		}
+		if i+1 < t.hi && rate(i) > rate(i+1) {
+			soonest(t.g+(t.s[i+1].x-t.s[i].x)/(rate(i)-rate(i+1)), i)
+		}
+	}
+	for i := h.bottom; i <= h.top; i++ {
+		if i != h.sensor {
+			t.s[i].x += rate(i) * (next - t.g)
+		}
+	}
+	used := dt
+	if merge >= 0 {
+		used = math.Min(t.tau*math.Log(next/t.g), dt)
+	}
+	t.stretch(used, powerW, next)
+	t.s[h.sensor].x = t.xOf(set)
+	if merge >= 0 {
+		h.join(merge)
+	}
+	return used
+}
+
+// join merges layer i into the one above it and keeps track of the bottom.
+func (h *heating) join(i int) {
+	h.t.mergeUp(i)
+	h.bottom++
+}
+
+// crossing returns the G at which a layer of that x, rising at rate per unit of
+// G, stands at level: with a = (A - T_a)/D,
+//
+//	a + x + rate (G - g) = (level - T_a) G
+//
+// The result is before the present G, or not finite, if it never does.
+func (t *Tank) crossing(x, rate, level float64) float64 { return t.crossingFrom(t.g, x, rate, level) }
+
+func (t *Tank) crossingFrom(g, x, rate, level float64) float64 {
+	a := (t.a - t.roomC) * t.g
+	return (a + x - rate*g) / (level - t.roomC - rate)
+}
