@@ -48,19 +48,19 @@ func TestCellTemperature_Pvlib(t *testing.T) {
 }
 
 func TestOhms_Plate(t *testing.T) {
-	var rows map[string]map[string]float64
-	read(t, "water.json", "element_ohm", &struct {
-		Rows *map[string]map[string]float64
-	}{&rows})
-	if len(rows) != 3 {
-		t.Fatalf("%d voltages", len(rows))
+	var b struct {
+		Rows map[string]map[string]struct{ R float64 }
 	}
-	for volts, row := range rows {
+	read(t, "water.json", "element_ohm", &b)
+	if len(b.Rows) != 3 {
+		t.Fatalf("%d voltages", len(b.Rows))
+	}
+	for volts, row := range b.Rows {
 		v, _ := strconv.ParseFloat(volts, 64)
 		for watts, want := range row {
 			w, _ := strconv.ParseFloat(watts, 64)
-			if got := Ohms(w, v); math.Abs(got-want) > 1e-3 {
-				t.Errorf("%g W at %g V: %.4f ohm, want %.4f", w, v, got, want)
+			if got := Ohms(w, v); math.Abs(got-want.R) > 1e-3 {
+				t.Errorf("%g W at %g V: %.4f ohm, want %.4f", w, v, got, want.R)
 			}
 		}
 	}

@@ -12,6 +12,15 @@ func near(t *testing.T, what string, got, want, tol float64) {
 	}
 }
 
+// serve draws litres at 40 degC.
+func serve(k *Tank, litres, coldC, tolK float64) (s Served) {
+	k.Draw(&Draw{Litres: litres, UseC: 40, ToleranceK: tolK}, coldC, &s)
+	return s
+}
+
+// runOff lets that many litres of tank water go; cold water has 10 degC.
+func runOff(k *Tank, litres float64) { k.Draw(&Draw{PipeLitres: litres, UseC: 40}, 10, new(Served)) }
+
 // Closed form: T = T_a + (T_0 - T_a) e^(-t/tau). The rows with rho c = 4120 are
 // computed (2026) and hold to their printed digits.
 func TestCooldown_Analytic(t *testing.T) {
@@ -91,19 +100,19 @@ func TestHold_Analytic(t *testing.T) {
 // limit of half the tank cannot be fully mixed) is bounded by V40.
 func TestDraw_Analytic(t *testing.T) {
 	k := New(Params{Litres: 150, LossWPerK: 1e-9}, 60, 20)
-	s := k.Draw(270, 40, 15, 0)
+	s := serve(k, 270, 15, 0)
 	// V40 of 150 L at 60/15 degC in plug flow is 270 L (closed form).
 	near(t, "hot litres", s.HotLitres, 150, 1e-9*150)
 	near(t, "shortfall", s.ShortfallJ, 0, 1e-6)
 	near(t, "left", k.At(0).TempC, 15, 1e-6)
 	// Mixing at the tap: 60/15 -> 40 degC takes 0.55556 hot (closed form).
 	k.Reset(Params{Litres: 150, LossWPerK: 1e-9}, 60, 20)
-	s = k.Draw(10, 40, 15, 2)
+	s = serve(k, 10, 15, 2)
 	near(t, "hot fraction", s.HotLitres/10, 25.0/45, 1e-12)
 	near(t, "heat", s.HeatJ, 10*4180*25, 1e-9*s.HeatJ)
 	// A draw larger than the tank runs cold: 280 L want 10 L more than there is.
 	k.Reset(Params{Litres: 150, LossWPerK: 1e-9}, 60, 20)
-	s = k.Draw(280, 40, 15, 2)
+	s = serve(k, 280, 15, 2)
 	near(t, "cool litres", s.CoolLitres, 10, 1e-6)
 	near(t, "litres before", s.BeforeLitres, 270, 1e-6)
 	near(t, "shortfall", s.ShortfallJ, 10*4180*25, 1)
@@ -114,9 +123,9 @@ func TestDraw_Analytic(t *testing.T) {
 func TestInletZone_Analytic(t *testing.T) {
 	p := Params{Litres: 200, LossWPerK: 1e-9, InletMixedLitres: 36}
 	one, many := New(p, 65, 20), New(p, 65, 20)
-	one.RunOff(60, 10)
+	runOff(one, 60)
 	for range 20 {
-		many.RunOff(3, 10)
+		runOff(many, 3)
 	}
 	want := 10 + 55*math.Exp(-60.0/36)
 	near(t, "zone after 60 L at once", one.At(0).TempC, want, 1e-9*55)
@@ -127,7 +136,7 @@ func TestInletZone_Analytic(t *testing.T) {
 	near(t, "V_m from the label", InletMixedLitres(200, v40, 65, 10), 36, 1e-9)
 	near(t, "usable at the test's 40 degC", New(p, 65, 20).UsableLitres(40, 10, 0), v40, 1e-9*v40)
 	full := New(p, 65, 20)
-	s := full.Draw(v40+40, 40, 10, 0)
+	s := serve(full, v40+40, 10, 0)
 	// Slugs of V_m/2 step the outlet: within one slug of the closed form.
 	if s.BeforeLitres < v40-18 || s.BeforeLitres > v40+18 {
 		t.Errorf("litres before the tap falls below 40 degC: %.2f, closed form %.2f", s.BeforeLitres, v40)
@@ -150,7 +159,7 @@ func TestSegment_Analytic(t *testing.T) {
 func TestExchange_Analytic(t *testing.T) {
 	p := Params{Litres: 200, LossWPerK: 1e-9, Geometry: Geometry{ConductivityWPerMK: 0.65}}
 	k := New(p, 60, 20)
-	k.RunOff(100, 10)
+	runOff(k, 100)
 	k.Settle()
 	before := k.ContentJ()
 	for range 24 {

@@ -2,83 +2,94 @@ package tank
 
 import "math"
 
-// Served says what one use got.
+// Draw is one use, or a part of one: litres at UseC at the tap, hot water mixed
+// with cold as needed. PipeLitres of tank water, whatever its
+// temperature, leave before it and stay in the pipe.
+type Draw struct {
+	PipeLitres float64
+	Litres     float64
+	UseC       float64
+	ToleranceK float64 // water delivered below UseC by more than this counts as cool
+}
+
+// Served says what one use got; draws add to it.
 type Served struct {
-	HotLitres    float64 // from the tank
+	HotLitres    float64 // from the tank, those in the pipe included
 	HeatJ        float64 // at the tap, above cold water
+	PipeJ        float64 // left in the pipe, above cold water
 	ShortfallJ   float64 // heat missing to the use temperature
-	CoolLitres   float64 // litres delivered below use temperature - tolerance
+	CoolLitres   float64
 	BeforeLitres float64 // litres delivered before the first cool one
 }
 
-// Draw serves one use: litres at useC at the tap, hot water mixed with cold of
-// coldC as needed. Water leaves at the top as plug flow and cold water enters
+// Draw serves a use with cold water of coldC and adds to got. Water leaves at the top as plug flow and cold water enters
 // at the bottom. The draw is an instant; a caller with a long draw splits it.
-// A use that asks for no more than cold water takes nothing from the tank.
-// Water delivered below useC - tolK counts as cool. Less than a microlitre left over
-// by rounding is let go.
-func (t *Tank) Draw(litres, useC, coldC, tolK float64) (s Served) {
-	if useC <= coldC {
-		s.BeforeLitres = litres
-		return s
+// A use that asks for no more than cold water takes nothing from the tank. Less
+// than a microlitre left over by rounding is let go.
+func (t *Tank) Draw(d *Draw, coldC float64, got *Served) {
+	if d.UseC <= coldC {
+		got.BeforeLitres += d.Litres
+		return
 	}
-	for litres > 0 {
-		slug := t.slug()
-		taken, heat := 0.0, 0.0
-		for litres > 0 && slug-taken > sliverL {
+	span := d.UseC - coldC
+	cool := d.UseC - d.ToleranceK
+	slug := t.slug()
+	pipe, left := d.PipeLitres, d.Litres
+	for pipe > 0 || left > 0 {
+		taken, heat, inPipe := 0.0, 0.0, 0.0
+		for pipe > 0 && slug-taken > sliverL {
+			top := &t.s[t.hi-1]
+			take := least(pipe, top.v, slug-taken)
+			pipe -= take
+			taken += take
+			heat += take * top.x
+			inPipe += t.perLitre * take * (t.a + t.d*top.x - coldC)
+			t.shrinkTop(take)
+		}
+		for left > 0 && slug-taken > sliverL {
 			top := &t.s[t.hi-1]
 			temp := t.a + t.d*top.x
 			// Hot litres per litre at the tap: (T_u - T_c)/(T - T_c), or all of it.
 			hot := 1.0
-			if temp > useC {
-				hot = (useC - coldC) / (temp - coldC)
+			if temp > d.UseC {
+				hot = span / (temp - coldC)
 			}
-			want := litres * hot
-			take := min(want, top.v, slug-taken)
-			served := litres
+			want := left * hot
+			served := left
+			take := least(want, top.v, slug-taken)
 			if take < want {
 				served = take / hot
 			}
-			if litres -= served; litres < sliverL {
-				litres = 0
+			if left -= served; left < sliverL {
+				left = 0
 			}
-			if temp < useC {
-				s.ShortfallJ += t.perLitre * served * (useC - temp)
+			if temp < d.UseC {
+				got.ShortfallJ += t.perLitre * served * (d.UseC - temp)
 			}
-			if temp < useC-tolK {
-				s.CoolLitres += served
-			} else if s.CoolLitres == 0 {
-				s.BeforeLitres += served
+			if temp < cool {
+				got.CoolLitres += served
+			} else if got.CoolLitres == 0 {
+				got.BeforeLitres += served
 			}
-			heat += take * top.x
 			taken += take
+			heat += take * top.x
 			t.shrinkTop(take)
 		}
-		s.HotLitres += taken
-		s.HeatJ += t.pass(taken, heat, coldC)
+		got.HotLitres += taken
+		got.PipeJ += inPipe
+		got.HeatJ += t.pass(taken, heat, coldC) - inPipe
 	}
-	return s
 }
 
-// RunOff lets litres of tank water, whatever its temperature, leave at the top
-// and returns its heat above cold water, J. It is the water that fills a pipe.
-func (t *Tank) RunOff(litres, coldC float64) (heatJ float64) {
-	for litres > 0 {
-		slug := min(t.slug(), litres)
-		taken, heat := 0.0, 0.0
-		for slug-taken > sliverL {
-			take := min(t.s[t.hi-1].v, slug-taken)
-			heat += take * t.s[t.hi-1].x
-			taken += take
-			t.shrinkTop(take)
-		}
-		litres -= taken
-		if litres < sliverL {
-			litres = 0
-		}
-		heatJ += t.pass(taken, heat, coldC)
+// least is min for numbers that are not NaN, without its care for the others.
+func least(a, b, c float64) float64 {
+	if b < a {
+		a = b
 	}
-	return heatJ
+	if c < a {
+		return c
+	}
+	return a
 }
 
 // slug is the most that leaves before cold water is let in.
@@ -123,7 +134,7 @@ func (t *Tank) pass(v, sumVX, coldC float64) float64 {
 	inJ := t.perLitre * v * coldC
 	t.ledger.DrawnJ += outJ
 	t.ledger.ColdJ += inJ
-	t.meanX += (v*xc - sumVX) / t.p.Litres
+	t.meanX += (v*xc - sumVX) * t.perV
 	t.fill(v, xc)
 	return outJ - inJ
 }
@@ -142,10 +153,14 @@ func (t *Tank) fill(v, xc float64) {
 		t.pushBottom(layer{v, xc})
 	} else {
 		zone := t.gather(vm)
-		even, odd := padeExp(v / vm) // v <= V_m/2
-		stay, gone := (even-odd)/(even+odd), 2*odd/(even+odd)
+		// v <= V_m/2. With u = v/V_m the Pade approximant gives (1 - e^-u)/u
+		// without a division by u.
+		u := v * t.perVm
+		even, odd := padeExp(u)
+		inv := 1 / (even + odd)
+		stay, gonePerU := (even-odd)*inv, (1680+40*u*u)*inv
 		above := zone.x - xc
-		t.s[t.lo] = layer{v, xc + above*(vm/v)*gone}
+		t.s[t.lo] = layer{v, xc + above*gonePerU}
 		t.pushBottom(layer{zone.v, xc + above*stay})
 	}
 	t.stackUp()
@@ -156,6 +171,9 @@ func (t *Tank) fill(v, xc float64) {
 
 // gather mixes the lowest vm litres into one layer, which it returns.
 func (t *Tank) gather(vm float64) layer {
+	if zone := t.s[t.lo]; atHeight(zone.v, vm) {
+		return zone
+	}
 	i := t.cutAt(vm)
 	for t.lo < i-1 {
 		t.mergeUp(t.lo)

@@ -14,13 +14,16 @@ const sharpGain = 4 / math.Pi
 
 // Exchange lets dt seconds of conduction between the layers happen at once. It
 // is one implicit step, which keeps the order of the temperatures and the heat;
-// its error is that of the step and of slabs a twentieth of the tank thick. Call
+// its error is that of the step and of slabs a thirtieth of the tank thick. Call
 // it only at fixed clock times, so that other events do not change the result.
 // keep is a height (fraction of the volume) across which near neighbours are
 // not merged: that of the lowest element.
 func (t *Tank) Exchange(dt, keep float64) {
 	if t.p.Geometry.ConductivityWPerMK == 0 || dt <= 0 || t.hi-t.lo == 1 && t.s[t.lo].v == t.p.Litres {
 		return
+	}
+	if t.area[0] == 0 {
+		t.setAreas()
 	}
 	t.resolve()
 	t.conduct(dt)
@@ -58,49 +61,60 @@ func (t *Tank) resolve() {
 
 // conduct solves C dT/dt = sum G (T_j - T_i) over dt by the backward Euler
 // method: (C + dt L) x' = C x, tridiagonal, by elimination from the bottom.
-// The conductance of two neighbours is k A over the distance of their centres.
+// The conductance of two neighbours is k A over the distance of their centres,
+// half of each one's thickness V/(1000 A).
 func (t *Tank) conduct(dt float64) {
-	w := t.p.Geometry.ConductivityWPerMK * dt / t.perLitre
-	height := 0.0
-	n := t.hi - t.lo
 	s := t.s[t.lo:t.hi]
-	lower := 0.0 // coupling to the layer below, L
-	for i := range n {
-		upper := 0.0
-		if i+1 < n {
+	sharp := t.sharp[t.lo:t.hi]
+	up := t.sweep[:len(s)] // coupling to the layer above, L; then the ratio of the sweep
+	w := t.p.Geometry.ConductivityWPerMK * dt * 2000 / t.perLitre
+	upright := t.p.Geometry.Orientation == Upright
+	if upright {
+		w *= t.area[0] * t.area[0]
+	}
+	height := 0.0
+	last := len(s) - 1
+	for i := range last {
+		c := w / (s[i].v + s[i+1].v)
+		if !upright {
 			height += s[i].v
 			area := t.areaAt(height)
-			// Litres to metres: V/(1000 A), half of each layer's thickness.
-			upper = w * area * area * 2000 / (s[i].v + s[i+1].v)
-			if t.sharp[t.lo+i+1] {
-				upper *= sharpGain
-			}
+			c *= area * area
 		}
-		pivot := s[i].v + lower + upper
-		right := s[i].v * s[i].x
-		if i > 0 {
-			pivot -= lower * t.sweep[i-1]
-			right += lower * s[i-1].x
+		if sharp[i+1] {
+			c *= sharpGain
 		}
-		inv := 1 / pivot
-		t.sweep[i] = upper * inv
-		s[i].x = right * inv
-		lower = upper
+		up[i] = c
 	}
-	for i := n - 2; i >= 0; i-- {
-		s[i].x += t.sweep[i] * s[i+1].x
+	up[last] = 0
+	lower, ratio, below := 0.0, 0.0, 0.0
+	for i := range s {
+		l := &s[i]
+		upper := up[i]
+		inv := 1 / (l.v + upper + lower*(1-ratio))
+		below = (l.v*l.x + lower*below) * inv
+		ratio = upper * inv
+		l.x, up[i], lower = below, ratio, upper
+	}
+	for i := last - 1; i >= 0; i-- {
+		s[i].x += up[i] * s[i+1].x
 	}
 }
 
-// areaAt is the cross-section at a height in litres, m2.
-func (t *Tank) areaAt(height float64) float64 {
-	if t.area[0] == 0 {
-		for i := range t.area {
-			f := min(max(float64(i)/float64(len(t.area)-1), 1e-3), 1-1e-3)
-			t.area[i] = t.p.Geometry.areaM2(t.p.Litres, f)
+// setAreas tabulates the cross-section by height, m2.
+func (t *Tank) setAreas() {
+	for i := range t.area {
+		f := min(max(float64(i)/float64(len(t.area)-1), 1e-3), 1-1e-3)
+		t.area[i] = t.p.Geometry.areaM2(t.p.Litres, f)
+		if t.p.Geometry.Orientation == Upright {
+			return
 		}
 	}
-	at := height / t.p.Litres * float64(len(t.area)-1)
+}
+
+// areaAt is the cross-section of a lying tank at a height in litres, m2.
+func (t *Tank) areaAt(height float64) float64 {
+	at := height * t.perV * float64(len(t.area)-1)
 	i := min(int(at), len(t.area)-2)
 	return t.area[i] + (at-float64(i))*(t.area[i+1]-t.area[i])
 }

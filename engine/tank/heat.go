@@ -46,18 +46,69 @@ func (t *Tank) Heat(dt, powerW float64, el *Element, th *Thermostat) (takenJ flo
 	if dt <= 0 {
 		return 0
 	}
+	return t.HeatSpan(t.SpanOf(dt), powerW, el, th)
+}
+
+// HeatSpan is Heat over a span of this tank.
+func (t *Tank) HeatSpan(s Span, powerW float64, el *Element, th *Thermostat) (takenJ float64) {
 	if powerW <= 0 {
-		t.Rest(dt)
+		t.RestSpan(s)
 		return 0
 	}
+	low := el.Low * t.p.Litres
+	bottom := t.cutAt(low)
+	if el.High == el.Low && th.Sensor == el.Low && th.Mode == Hold {
+		if taken, done := t.heatPlain(s, powerW, th.SetC, bottom); done {
+			return taken
+		}
+	}
 	before := t.ledger.HeatJ
-	up, _ := t.decayOver(dt)
 	h := &t.heating
 	h.t, h.el, h.th, h.powerW = t, el, th, powerW
-	h.low, h.high = el.Low*t.p.Litres, el.High*t.p.Litres
-	h.bottom = t.cutAt(h.low)
-	h.run(dt, up)
+	h.low, h.high = low, el.High*t.p.Litres
+	h.bottom = bottom
+	h.run(s)
 	return t.ledger.HeatJ - before
+}
+
+// heatPlain is the common case cut short: a horizontal element with its sensor,
+// which neither trips nor starts to call within the span. done is false, and
+// nothing has changed, if it does.
+func (t *Tank) heatPlain(s Span, powerW, setC float64, bottom int) (takenJ float64, done bool) {
+	a := (t.a - t.roomC) * t.g
+	gEnd := t.g * s.Up
+	above := setC - t.roomC
+	x := t.s[bottom].x
+	perG := powerW * t.perG
+	if y := a + x; y > (above+atSetK)*t.g {
+		if y <= (above+atSetK)*gEnd {
+			return 0, false
+		}
+		t.RestSpan(s)
+		return 0, true
+	}
+	rate := perG / t.s[bottom].v
+	// Merging on the way only slows it: if it ends below the set point without,
+	// it never gets there.
+	if a+x+rate*(gEnd-t.g) >= (above-atSetK)*gEnd || a+x >= (above-atSetK)*t.g {
+		return 0, false
+	}
+	g := t.g
+	for bottom+1 < t.hi {
+		gap := t.s[bottom+1].x - t.s[bottom].x
+		if gap >= rate*(gEnd-g) {
+			break
+		}
+		if gap > 0 {
+			g += gap / rate
+			t.s[bottom].x = t.s[bottom+1].x
+		}
+		bottom = t.mergeUp(bottom)
+		rate = perG / t.s[bottom].v
+	}
+	t.s[bottom].x += rate * (gEnd - g)
+	t.powered(s, powerW)
+	return powerW * s.Seconds, true
 }
 
 // heating is one call of Heat. Indices are into the tank's stack.
@@ -73,32 +124,35 @@ type heating struct {
 	share     [stackRoom]float64 // of the power, by layer from bottom to top
 }
 
-func (h *heating) run(dt, up float64) {
+func (h *heating) run(s Span) {
 	t := h.t
 	for events := 4 * (t.Len() + 4); ; events-- {
 		if events == 0 {
-			t.err = &EventError{t.Len(), dt}
-			t.Rest(dt)
+			t.err = &EventError{t.Len(), s.Seconds}
+			t.RestSpan(s)
 			return
 		}
-		// Renormalising inside the interval moves G: take its end afresh.
-		gEnd := t.g * up
 		h.locate()
 		var used float64
 		switch h.call() {
 		case satisfied:
-			used = h.rest(dt, gEnd)
+			used = h.rest(s)
 		case holding:
-			used = h.hold(dt, gEnd)
+			used = h.hold(s)
 		default:
-			used = h.fire(dt, gEnd)
+			used = h.fire(s)
 		}
-		if used >= dt {
+		if used >= s.Seconds {
 			return
 		}
-		dt -= used
-		up, _ = expUpDown(dt / t.tau)
+		s = t.SpanOf(s.Seconds - used)
 	}
+}
+
+// until returns the part of a span that ends when G has come to at.
+func (h *heating) until(at float64, s Span) Span {
+	up := at / h.t.g
+	return Span{min(h.t.tau*math.Log(up), s.Seconds), up, 1 / up}
 }
 
 // locate finds the layers that the element and the sensor touch.
@@ -186,35 +240,35 @@ func (h *heating) holdW() float64 {
 	return t.p.LossWPerK * t.s[h.sensor].v / t.p.Litres * (h.th.SetC - t.roomC)
 }
 
-// rest waits with the element off until the thermostat calls or the interval
-// ends, and returns the seconds used.
-func (h *heating) rest(dt, gEnd float64) float64 {
+// rest waits with the element off until the thermostat calls or the span ends,
+// and returns the seconds used.
+func (h *heating) rest(s Span) float64 {
 	t := h.t
 	on := h.th.SetC
 	if h.th.Mode == Cycle {
 		on -= h.th.DifferentialK
 	}
 	at := t.crossing(t.s[h.sensor].x, 0, on)
-	if !(at > t.g && at < gEnd) || t.temp(h.sensor) <= on+atSetK {
-		t.Rest(dt)
-		return dt
+	if !(at > t.g && at < t.g*s.Up) || t.temp(h.sensor) <= on+atSetK {
+		t.RestSpan(s)
+		return s.Seconds
 	}
-	used := math.Min(t.tau*math.Log(at/t.g), dt)
-	t.stretch(used, 0, at)
+	part := h.until(at, s)
+	t.RestSpan(part)
 	t.s[h.sensor].x = t.xOf(on)
-	return used
+	return part.Seconds
 }
 
 // fire heats with full power until the thermostat trips or the interval ends.
 // Layers that reach the one above them merge on the way: the power does not
 // change there, so no time is needed.
-func (h *heating) fire(dt, gEnd float64) float64 {
+func (h *heating) fire(s Span) float64 {
 	t := h.t
-	perG := h.powerW * t.tau / t.perLitre
-	g := t.g
+	perG := h.powerW * t.perG
+	g, gEnd := t.g, t.g*s.Up
 	for events := 4 * (t.Len() + 4); ; events-- {
 		if events == 0 {
-			t.err = &EventError{t.Len(), dt}
+			t.err = &EventError{t.Len(), s.Seconds}
 			break
 		}
 		next, merge, trip := gEnd, -1, false
@@ -250,24 +304,24 @@ func (h *heating) fire(dt, gEnd float64) float64 {
 		if !trip {
 			break
 		}
-		used := math.Min(t.tau*math.Log(g/t.g), dt)
-		t.stretch(used, h.powerW, g)
+		part := h.until(g, s)
+		t.powered(part, h.powerW)
 		t.s[h.sensor].x = t.xOf(h.th.SetC)
-		return used
+		return part.Seconds
 	}
-	t.stretch(dt, h.powerW, gEnd)
-	return dt
+	t.powered(s, h.powerW)
+	return s.Seconds
 }
 
 // hold keeps the sensor's layer at the set point: the element replaces its loss
 // until a hotter layer above has cooled to it, a colder one below has risen to
 // it, or the interval ends. It returns the seconds used.
-func (h *heating) hold(dt, gEnd float64) float64 {
+func (h *heating) hold(s Span) float64 {
 	t := h.t
 	set := h.th.SetC
 	powerW := h.holdW() / h.shareOf(h.sensor)
-	perG := powerW * t.tau / t.perLitre
-	next, merge := gEnd, -1
+	perG := powerW * t.perG
+	next, merge := t.g*s.Up, -1
 	soonest := func(at float64, lower int) {
 		if at >= t.g && at < next {
 			next, merge = at, lower
@@ -293,16 +347,15 @@ func (h *heating) hold(dt, gEnd float64) float64 {
 			t.s[i].x += rate(i) * (next - t.g)
 		}
 	}
-	used := dt
 	if merge >= 0 {
-		used = math.Min(t.tau*math.Log(next/t.g), dt)
+		s = h.until(next, s)
 	}
-	t.stretch(used, powerW, next)
+	t.powered(s, powerW)
 	t.s[h.sensor].x = t.xOf(set)
 	if merge >= 0 {
 		h.join(merge)
 	}
-	return used
+	return s.Seconds
 }
 
 // join merges layer i into the one above it and keeps track of the bottom.
@@ -312,7 +365,7 @@ func (h *heating) join(i int) {
 }
 
 // crossing returns the G at which a layer of that x, rising at rate per unit of
-// G, stands at level: with a = (A - T_a)/D,
+// G, stands at level, degC: with a = (A - T_a)/D,
 //
 //	a + x + rate (G - g) = (level - T_a) G
 //

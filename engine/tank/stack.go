@@ -32,7 +32,9 @@ func (t *Tank) splitLower(i int, v float64) int {
 		i += t.recentre()
 	}
 	t.lo--
-	copy(t.s[t.lo:i], t.s[t.lo+1:i+1])
+	for j := t.lo; j < i; j++ {
+		t.s[j] = t.s[j+1]
+	}
 	t.s[i-1].v = v
 	t.s[i].v -= v
 	return i
@@ -50,14 +52,17 @@ func (t *Tank) recentre() int {
 
 // mergeUp joins layer i into the one above it by the volume mean and returns
 // the index of the joint layer.
-func (t *Tank) mergeUp(i int) int {
-	a, b := &t.s[i], &t.s[i+1]
+func (t *Tank) mergeUp(i int) (up int) {
+	up = i + 1
+	a, b := &t.s[i], &t.s[up]
 	v := a.v + b.v
 	b.x += (a.x - b.x) * (a.v / v)
 	b.v = v
-	copy(t.s[t.lo+1:i+1], t.s[t.lo:i])
+	for ; i > t.lo; i-- { // few: cheaper than copy, in WebAssembly by far
+		t.s[i] = t.s[i-1]
+	}
 	t.lo++
-	return i + 1
+	return up
 }
 
 // pushBottom puts a new layer under the stack.

@@ -69,13 +69,16 @@ type Tank struct {
 	p        Params
 	capJPerK float64 // C of all the water
 	tau      float64 // C/UA, s
+	perUA    float64 // 1/UA, K/W
+	perG     float64 // tau over the heat capacity of a litre: K L/W per unit of G
+	perV     float64 // 1/Litres
+	perVm    float64 // 1/InletMixedLitres
 	perLitre float64 // J/(L K)
 	roomC    float64
 	a, d, g  float64 // T = a + d x, g = 1/d
 	meanX    float64 // volume mean of x, carried along on its own
 	lo, hi   int     // the stack is s[lo:hi], bottom to top
 	s        [stackRoom]layer
-	decay    decay // cached e^(dt/tau)
 	ledger   Ledger
 	forced   int // merges forced by MaxLayers
 	err      error
@@ -99,18 +102,21 @@ func (t *Tank) Reset(p Params, tempC, roomC float64) {
 		panic("tank: parameters out of range")
 	}
 	t.p = p
-	t.perLitre = p.HeatCapacityJPerLK
-	if t.perLitre == 0 {
-		t.perLitre = HeatCapacity
-	}
+	t.perLitre = p.perLitre()
 	t.capJPerK = p.Litres * t.perLitre
 	t.tau = t.capJPerK / p.LossWPerK
+	t.perUA = 1 / p.LossWPerK
+	t.perG = t.tau / t.perLitre
+	t.perV = 1 / p.Litres
+	t.perVm = 0
+	if p.InletMixedLitres > 0 {
+		t.perVm = 1 / p.InletMixedLitres
+	}
 	t.roomC = roomC
 	t.a, t.d, t.g = roomC, 1, 1
 	t.lo, t.hi = stackTop-1, stackTop
 	t.s[t.lo] = layer{p.Litres, tempC - roomC}
 	t.meanX = tempC - roomC
-	t.decay = decay{}
 	t.ledger = Ledger{}
 	t.forced, t.err = 0, nil
 	t.area[0] = 0
@@ -187,15 +193,30 @@ func (t *Tank) Settle() (driftJ float64) {
 	return driftJ
 }
 
-// decay caches e^(dt/tau) for the last interval length.
-type decay struct{ dt, up, down float64 }
+// Span is a length of time with its factors of relaxation, so that a caller who
+// meets the same spans again does not compute them again.
+type Span struct {
+	Seconds  float64
+	Up, Down float64 // e^(dt/tau) and its inverse
+}
 
-func (t *Tank) decayOver(dt float64) (up, down float64) {
-	if dt != t.decay.dt || dt == 0 {
-		t.decay.dt = dt
-		t.decay.up, t.decay.down = expUpDown(dt / t.tau)
+// Span returns dt seconds as a span of a tank with these parameters.
+func (p Params) Span(dt float64) Span {
+	up, down := expUpDown(dt * p.LossWPerK / (p.Litres * p.perLitre()))
+	return Span{dt, up, down}
+}
+
+func (p Params) perLitre() float64 {
+	if p.HeatCapacityJPerLK == 0 {
+		return HeatCapacity
 	}
-	return t.decay.up, t.decay.down
+	return p.HeatCapacityJPerLK
+}
+
+// SpanOf returns dt seconds as a span of this tank.
+func (t *Tank) SpanOf(dt float64) Span {
+	up, down := expUpDown(dt / t.tau)
+	return Span{dt, up, down}
 }
 
 // expUpDown returns e^u and e^-u for u >= 0. Small arguments use the (4,4) Pade
@@ -207,8 +228,7 @@ func expUpDown(u float64) (up, down float64) {
 		return up, 1 / up
 	}
 	even, odd := padeExp(u)
-	up = (even + odd) / (even - odd)
-	return up, 1 / up
+	return (even + odd) / (even - odd), (even - odd) / (even + odd)
 }
 
 // padeExp returns the even and odd part of the numerator of the (4,4) Pade

@@ -1,0 +1,155 @@
+package scenario
+
+import "math"
+
+// FieldID names one input.
+type FieldID int8
+
+// The inputs, in the order in which links write them.
+const (
+	Place FieldID = iota
+	Month
+	SkyKind
+	UsesFrom
+	People
+	ShowerMinutes
+	ShowerFlow
+	Showers
+	PipeLitres
+	TankLitres
+	LossKWh
+	SetC
+	SunLimitC
+	ElementW
+	RoomC
+	Modules
+	ModuleW
+	TiltDeg
+	AzimuthDeg
+	Price
+	LowPrice
+	LowFrom
+	LowTo
+	Currency
+	BackupHours
+	fieldCount
+
+	NoField FieldID = -1 // of problems that concern the link as a whole
+)
+
+// FieldSet is a set of fields.
+type FieldSet uint32
+
+// Has tells whether a field is in the set.
+func (s FieldSet) Has(f FieldID) bool { return s&(1<<f) != 0 }
+
+// With returns the set with a field added.
+func (s FieldSet) With(f FieldID) FieldSet { return s | 1<<f }
+
+// Unit of a numeric field.
+type Unit int8
+
+const (
+	NoUnit Unit = iota
+	PerPerson
+	Minute
+	LitrePerMinute
+	Litre
+	KWhPerDay
+	Celsius
+	Watt
+	Piece
+	Degree
+	MoneyPerKWh
+	ClockMinute
+)
+
+// Kind of a field's value.
+type Kind int8
+
+const (
+	Number Kind = iota
+	Choice      // Get and Set count Choices from 0
+	Text
+	Hours
+)
+
+// Field is the table entry of one input. Number fields lie between Min and Max
+// in steps of Step; links carry them as that many steps.
+type Field struct {
+	ID             FieldID
+	Key            string // in links
+	Kind           Kind
+	Unit           Unit
+	Min, Max, Step float64
+	Choices        []string // as links write them
+	Get            func(*Scenario) float64
+	Set            func(*Scenario, float64)
+}
+
+// Fields returns the table, in the order of the IDs.
+func Fields() []Field { return fields[:] }
+
+// FieldOf returns one entry.
+func FieldOf(id FieldID) *Field { return &fields[id] }
+
+// steps returns a value as a number of steps.
+func (f *Field) steps(v float64) int { return int(math.Round(v / f.Step)) }
+
+// at returns the value of n steps: the float nearest to its decimal form.
+func (f *Field) at(n int64) float64 {
+	if f.Step < 1 {
+		return float64(n) / math.Round(1/f.Step)
+	}
+	return float64(n) * f.Step
+}
+
+// Snap returns the field's exact value next to v, which must be one that Check
+// accepts.
+func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
+
+type pick[T int | int8 | float64 | Sky | Uses | When] func(*Scenario) *T
+
+func (p pick[T]) field(id FieldID, key string, f Field) Field {
+	f.ID, f.Key = id, key
+	f.Get = func(s *Scenario) float64 { return float64(*p(s)) }
+	f.Set = func(s *Scenario, v float64) { *p(s) = T(v) }
+	return f
+}
+
+func number(u Unit, lo, hi, step float64) Field {
+	return Field{Kind: Number, Unit: u, Min: lo, Max: hi, Step: step}
+}
+
+func choice(names ...string) Field {
+	return Field{Kind: Choice, Max: float64(len(names) - 1), Step: 1, Choices: names}
+}
+
+var fields = [fieldCount]Field{
+	{ID: Place, Key: "place", Kind: Text},
+	pick[int8](func(s *Scenario) *int8 { return &s.Month }).field(Month, "month",
+		choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
+	pick[Sky](func(s *Scenario) *Sky { return &s.Sky }).field(SkyKind, "sky", choice("bright", "typical", "dull")),
+	pick[Uses](func(s *Scenario) *Uses { return &s.Uses }).field(UsesFrom, "uses", choice("habits", "s", "m", "l")),
+	pick[int](func(s *Scenario) *int { return &s.People }).field(People, "people", number(PerPerson, 1, 12, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ShowerMinutes }).field(ShowerMinutes, "shower", number(Minute, 1, 30, 0.5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ShowerFlow }).field(ShowerFlow, "flow", number(LitrePerMinute, 2, 25, 0.5)),
+	pick[When](func(s *Scenario) *When { return &s.When }).field(Showers, "wash", choice("morning", "evening", "both")),
+	pick[float64](func(s *Scenario) *float64 { return &s.PipeLitres }).field(PipeLitres, "pipe", number(Litre, 0, 10, 0.1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.TankLitres }).field(TankLitres, "tank", number(Litre, 30, 1000, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.LossKWh }).field(LossKWh, "loss", number(KWhPerDay, 0.2, 10, 0.01)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SetC }).field(SetC, "thermostat", number(Celsius, 35, 85, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SunLimitC }).field(SunLimitC, "sunlimit", number(Celsius, 35, 85, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ElementW }).field(ElementW, "element", number(Watt, 200, 9000, 10)),
+	pick[float64](func(s *Scenario) *float64 { return &s.RoomC }).field(RoomC, "room", number(Celsius, -10, 45, 1)),
+	pick[int](func(s *Scenario) *int { return &s.Modules }).field(Modules, "modules", number(Piece, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ModuleW }).field(ModuleW, "watts", number(Watt, 20, 800, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.TiltDeg }).field(TiltDeg, "tilt", number(Degree, 0, 90, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.AzimuthDeg }).field(AzimuthDeg, "azimuth", number(Degree, 0, 359, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.Price }).field(Price, "price", number(MoneyPerKWh, 0, 100000, 0.001)),
+	pick[float64](func(s *Scenario) *float64 { return &s.LowPrice }).field(LowPrice, "low", number(MoneyPerKWh, 0, 100000, 0.001)),
+	pick[int](func(s *Scenario) *int { return &s.LowFrom }).field(LowFrom, "lowfrom", number(ClockMinute, 0, 1435, 5)),
+	pick[int](func(s *Scenario) *int { return &s.LowTo }).field(LowTo, "lowto", number(ClockMinute, 0, 1435, 5)),
+	{ID: Currency, Key: "money", Kind: Text},
+	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
+}

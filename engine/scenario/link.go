@@ -1,0 +1,199 @@
+package scenario
+
+import (
+	"net/url"
+	"strconv"
+	"strings"
+)
+
+// MaxLink is the longest fragment that Decode reads, in bytes.
+const MaxLink = 4000
+
+// Encode writes a scenario as a URL fragment, without the "#": the version and
+// the fields that somebody confirmed, each as key=value. Fields that are only
+// assumed are left out and take the version's defaults again.
+func Encode(s *Scenario) string {
+	var b strings.Builder
+	b.WriteString("v=" + strconv.Itoa(LatestVersion))
+	for i := range fields {
+		if f := &fields[i]; s.Known.Has(f.ID) {
+			b.WriteString("&" + f.Key + "=" + f.write(s))
+		}
+	}
+	return b.String()
+}
+
+func (f *Field) write(s *Scenario) string {
+	switch {
+	case f.ID == Place:
+		return s.Place
+	case f.ID == Currency:
+		return url.QueryEscape(s.Currency)
+	case f.Kind == Hours:
+		return writeHours(s.Backup)
+	case f.Kind == Choice:
+		return f.Choices[int(f.Get(s))]
+	}
+	return strconv.Itoa(f.steps(f.Get(s)))
+}
+
+// writeHours writes 1500-1800, or none1500 and all1500 where the edges meet.
+func writeHours(b Backup) string {
+	clock := func(m int) string { return pad(m/60) + pad(m%60) }
+	switch {
+	case b.AllDay:
+		return "all" + clock(b.Start)
+	case b.Start == b.End:
+		return "none" + clock(b.Start)
+	}
+	return clock(b.Start) + "-" + clock(b.End)
+}
+
+func pad(n int) string {
+	if n < 10 {
+		return "0" + strconv.Itoa(n)
+	}
+	return strconv.Itoa(n)
+}
+
+// Decode reads a fragment, with or without its "#". It never fails: what can be
+// read is, what cannot is reported and takes its default, and the scenario is
+// valid. An empty fragment is the default scenario.
+func Decode(fragment string) (Scenario, []Problem) {
+	s := Defaults(LatestVersion)
+	fragment = strings.TrimPrefix(fragment, "#")
+	if fragment == "" {
+		return s, nil
+	}
+	if len(fragment) > MaxLink {
+		return s, []Problem{{Field: NoField, Code: LinkTooLong, Got: shorten(fragment), Max: MaxLink}}
+	}
+	var problems []Problem
+	refuse := func(f FieldID, c Code, got string, lo, hi float64) {
+		problems = append(problems, Problem{f, c, shorten(got), lo, hi})
+	}
+	version := false
+	var seen FieldSet
+	for _, part := range strings.Split(fragment, "&") {
+		key, value, ok := strings.Cut(part, "=")
+		if !ok {
+			refuse(NoField, NotAPair, part, 0, 0)
+			continue
+		}
+		if key == "v" {
+			n, err := strconv.Atoi(value)
+			switch {
+			case err != nil || n < 1:
+				refuse(NoField, NoVersion, value, 1, LatestVersion)
+			case n > LatestVersion:
+				refuse(NoField, NewerVersion, value, 1, LatestVersion)
+			}
+			version = true
+			continue
+		}
+		f := fieldByKey(key)
+		if f == nil {
+			refuse(NoField, UnknownKey, key, 0, 0)
+			continue
+		}
+		if seen.Has(f.ID) {
+			refuse(f.ID, KeyTwice, value, 0, 0)
+			continue
+		}
+		seen = seen.With(f.ID)
+		next := s
+		if p := f.read(&next, value); p != nil {
+			p.Got = shorten(value)
+			problems = append(problems, *p)
+			continue
+		}
+		s = next
+		s.Known = s.Known.With(f.ID)
+	}
+	if !version {
+		refuse(NoField, NoVersion, "", 1, LatestVersion)
+	}
+	return s, problems
+}
+
+func fieldByKey(key string) *Field {
+	for i := range fields {
+		if fields[i].Key == key {
+			return &fields[i]
+		}
+	}
+	return nil
+}
+
+// read sets a field from its link form; nil if it could.
+func (f *Field) read(s *Scenario, value string) *Problem {
+	switch {
+	case f.ID == Place:
+		s.Place = value
+	case f.ID == Currency:
+		text, err := url.QueryUnescape(value)
+		if err != nil {
+			return &Problem{Field: f.ID, Code: WrongCurrency, Min: 1, Max: 4}
+		}
+		s.Currency = text
+	case f.Kind == Hours:
+		b, ok := readHours(value)
+		if !ok {
+			return &Problem{Field: f.ID, Code: WrongHours}
+		}
+		s.Backup = b
+	case f.Kind == Choice:
+		for i, name := range f.Choices {
+			if name == value {
+				f.Set(s, float64(i))
+				return nil
+			}
+		}
+		return &Problem{Field: f.ID, Code: UnknownChoice}
+	default:
+		n, err := strconv.ParseInt(value, 10, 40)
+		if err != nil {
+			return &Problem{Field: f.ID, Code: NotANumber, Min: f.Min, Max: f.Max}
+		}
+		v := f.at(n)
+		if p := f.Check(v); p != nil {
+			return p
+		}
+		f.Set(s, v)
+	}
+	return s.problem(f)
+}
+
+func readHours(value string) (Backup, bool) {
+	if edge, ok := strings.CutPrefix(value, "all"); ok {
+		at, ok := readMeeting(edge)
+		return Backup{Start: at, End: at, AllDay: true}, ok
+	}
+	if edge, ok := strings.CutPrefix(value, "none"); ok {
+		at, ok := readMeeting(edge)
+		return Backup{Start: at, End: at}, ok
+	}
+	from, to, _ := strings.Cut(value, "-")
+	start, ok1 := readClock(from)
+	end, ok2 := readClock(to)
+	return Backup{Start: start, End: end}, ok1 && ok2 && start != end
+}
+
+// readMeeting reads where two edges meet; nothing is midnight.
+func readMeeting(text string) (int, bool) {
+	if text == "" {
+		return 0, true
+	}
+	return readClock(text)
+}
+
+func readClock(text string) (int, bool) {
+	if len(text) != 4 {
+		return 0, false
+	}
+	n, err := strconv.ParseUint(text, 10, 16)
+	if err != nil || n/100 > 23 || n%100 > 59 || n%5 != 0 {
+		return 0, false
+	}
+	return int(n/100*60 + n%100), true
+}

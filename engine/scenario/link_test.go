@@ -1,0 +1,174 @@
+package scenario
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+)
+
+func TestDefaults_Valid(t *testing.T) {
+	d := Defaults(LatestVersion)
+	if p := d.Problems(); len(p) > 0 {
+		t.Errorf("defaults refused: %v", p)
+	}
+	for i, f := range Fields() {
+		if int(f.ID) != i || f.Key == "" {
+			t.Errorf("entry %d is field %d %q", i, f.ID, f.Key)
+		}
+		if f.Kind == Number && f.Snap(f.Get(&d)) != f.Get(&d) {
+			t.Errorf("%s: default %v is not the float of its steps", f.Key, f.Get(&d))
+		}
+	}
+}
+
+// random fills every field with an allowed value.
+func random(r *rand.Rand) Scenario {
+	s := Defaults(LatestVersion)
+	for _, f := range Fields() {
+		if f.Kind == Number || f.Kind == Choice {
+			n := int64((f.Max - f.Min) / f.Step)
+			f.Set(&s, f.at(int64(f.steps(f.Min))+r.Int64N(n+1)))
+		}
+	}
+	s.Place = []string{"lisbon", "cape-town", "mcmurdo"}[r.IntN(3)]
+	s.Currency = []string{"R", "EUR", "€", "kr"}[r.IntN(4)]
+	s.Backup = Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+	if r.IntN(4) == 0 {
+		s.Backup = Backup{Start: 5 * r.IntN(288), AllDay: true}
+		s.Backup.End = s.Backup.Start
+	}
+	return s
+}
+
+func TestLink_RoundTrip_Property(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	longest := 0
+	for range 2000 {
+		s := random(r)
+		s.Known = 1<<fieldCount - 1
+		link := Encode(&s)
+		longest = max(longest, len(link))
+		back, problems := Decode("#" + link)
+		if len(problems) > 0 || back != s {
+			t.Fatalf("%s\nproblems %v\ngot  %+v\nwant %+v", link, problems, back, s)
+		}
+	}
+	t.Logf("longest link with every field: %d bytes", longest)
+	if longest >= 300 {
+		t.Errorf("longest link has %d bytes, want under 300", longest)
+	}
+}
+
+// Links that must open the same for ever.
+func TestLink_Golden(t *testing.T) {
+	cases := []struct {
+		link string
+		want func(*Scenario)
+	}{
+		{"", func(s *Scenario) {}},
+		{"v=1", func(s *Scenario) {}},
+		{"v=1&place=cape-town&month=jun&sky=dull&people=5&backup=2230-0515", func(s *Scenario) {
+			s.Place, s.Month, s.Sky, s.People = "cape-town", 5, Dull, 5
+			s.Backup = Backup{Start: 22*60 + 30, End: 5*60 + 15}
+		}},
+		{"v=1&loss=193&price=125&money=R&backup=all", func(s *Scenario) {
+			s.LossKWh, s.Price, s.Currency = 1.93, 0.125, "R"
+			s.Backup = Backup{AllDay: true}
+		}},
+		{"v=1&shower=15&uses=m&backup=none1200", func(s *Scenario) {
+			s.ShowerMinutes, s.Uses = 7.5, ProfileM
+			s.Backup = Backup{Start: 720, End: 720}
+		}},
+	}
+	for _, c := range cases {
+		want := Defaults(1)
+		c.want(&want)
+		got, problems := Decode(c.link)
+		want.Known = got.Known
+		if len(problems) > 0 || got != want {
+			t.Errorf("%q: %v\ngot  %+v\nwant %+v", c.link, problems, got, want)
+		}
+		if n := strings.Count(c.link, "&"); bitsIn(got.Known) != n {
+			t.Errorf("%q: %d fields confirmed, want %d", c.link, bitsIn(got.Known), n)
+		}
+	}
+}
+
+func bitsIn(s FieldSet) (n int) {
+	for f := range fieldCount {
+		if s.Has(f) {
+			n++
+		}
+	}
+	return n
+}
+
+func TestDecode_SaysWhatItRefused(t *testing.T) {
+	for _, c := range []struct {
+		link  string
+		field FieldID
+		code  Code
+		got   string
+	}{
+		{"v=1&tank=-5", TankLitres, OutOfRange, "-5"},
+		{"v=1&tilt=200", TiltDeg, OutOfRange, "200"},
+		{"v=1&tilt=3x", TiltDeg, NotANumber, "3x"},
+		{"v=1&place=atlantis", Place, UnknownPlace, "atlantis"},
+		{"v=1&sky=green", SkyKind, UnknownChoice, "green"},
+		{"v=1&money=12", Currency, WrongCurrency, "12"},
+		{"v=1&backup=1500", BackupHours, WrongHours, "1500"},
+		{"v=1&backup=1500-1500", BackupHours, WrongHours, "1500-1500"},
+		{"v=1&backup=2500-1500", BackupHours, WrongHours, "2500-1500"},
+		{"v=1&colour=3", NoField, UnknownKey, "colour"},
+		{"v=1&tilt=3&tilt=4", TiltDeg, KeyTwice, "4"},
+		{"v=1&tilt", NoField, NotAPair, "tilt"},
+		{"tilt=3", NoField, NoVersion, ""},
+		{"v=99", NoField, NewerVersion, "99"},
+		{"v=x", NoField, NoVersion, "x"},
+	} {
+		s, problems := Decode(c.link)
+		if len(problems) != 1 || problems[0].Field != c.field || problems[0].Code != c.code || problems[0].Got != c.got {
+			t.Errorf("%q: %+v", c.link, problems)
+		}
+		if rest := s.Problems(); len(rest) > 0 {
+			t.Errorf("%q left %v", c.link, rest)
+		}
+	}
+	// A link cut in half keeps what stands before the cut.
+	full := random(rand.New(rand.NewPCG(3, 4)))
+	full.Known = 1<<fieldCount - 1
+	link := Encode(&full)
+	s, problems := Decode(link[:len(link)/2])
+	if s.Place != full.Place || s.People != full.People || len(problems) > 1 {
+		t.Errorf("half a link: %v, place %s, people %d", problems, s.Place, s.People)
+	}
+	s, problems = Decode(strings.Repeat("%&=x\xff", 20000))
+	if len(problems) != 1 || problems[0].Code != LinkTooLong || s != Defaults(1) {
+		t.Errorf("100 kB of noise: %+v", problems)
+	}
+}
+
+func FuzzDecode(f *testing.F) {
+	for _, seed := range []string{"", "v=1", "#v=1&tank=200&backup=1500-1800", "v=2&tilt=-1&tilt=1", "v=1&money=%E2%82%AC", "&&==&v", "v=1&price=99999999999999999999"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, fragment string) {
+		s, _ := Decode(fragment)
+		if p := s.Problems(); len(p) > 0 {
+			t.Fatalf("%q gives an invalid scenario: %v", fragment, p)
+		}
+		again, problems := Decode(Encode(&s))
+		if len(problems) > 0 || again != s {
+			t.Fatalf("%q: not stable: %v\n%+v\n%+v", fragment, problems, s, again)
+		}
+	})
+}
+
+func ExampleEncode() {
+	s := Defaults(LatestVersion)
+	s.TankLitres, s.Backup = 150, Backup{Start: 14*60 + 45, End: 18*60 + 15}
+	s.Known = s.Known.With(TankLitres).With(BackupHours)
+	fmt.Println(Encode(&s))
+	// Output: v=1&tank=150&backup=1445-1815
+}

@@ -1,0 +1,123 @@
+package scenario
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"suncask/engine/climate"
+)
+
+// Code says what is wrong with an input or a link.
+type Code int8
+
+const (
+	NotANumber     Code = iota
+	OutOfRange          // Min and Max are allowed
+	OffStep             // Min is the step
+	UnknownChoice       // not among the field's choices
+	UnknownPlace        // no built-in place of that name
+	WrongCurrency       // not one to four letters or signs
+	WrongHours          // not two clock times, all or none
+	UnknownKey          // a link's key that this version does not know; Got is the key
+	KeyTwice            // a link gives one key twice
+	NotAPair            // a part of a link that is not key=value
+	NoVersion           // a link without a version
+	NewerVersion        // a link of a later version; Max is the latest known
+	LinkTooLong         // Max is the most that is read, in bytes
+	WeatherRefused      // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
+)
+
+// Problem is one input that was refused. Got is what was given, cut to a
+// readable length.
+type Problem struct {
+	Field    FieldID
+	Code     Code
+	Got      string
+	Min, Max float64
+}
+
+// Error names the problem for programmers; people read ui/words.
+func (p Problem) Error() string {
+	key := "link"
+	if p.Field != NoField {
+		key = fields[p.Field].Key
+	}
+	return fmt.Sprintf("scenario: %s %q refused (code %d, allowed %g to %g)", key, p.Got, p.Code, p.Min, p.Max)
+}
+
+// gotLimit is how much of what was given a Problem keeps, in runes.
+const gotLimit = 40
+
+func shorten(s string) string {
+	r := []rune(strings.ToValidUTF8(s, "?"))
+	if len(r) > gotLimit {
+		return string(r[:gotLimit]) + "..."
+	}
+	return string(r)
+}
+
+// Problems returns what is wrong with a scenario; none for one that every part
+// of the engine accepts.
+func (s *Scenario) Problems() []Problem {
+	var list []Problem
+	for i := range fields {
+		if p := s.problem(&fields[i]); p != nil {
+			list = append(list, *p)
+		}
+	}
+	return list
+}
+
+func (s *Scenario) problem(f *Field) *Problem {
+	switch f.ID {
+	case Place:
+		if _, ok := climate.PlaceBySlug(s.Place); !ok {
+			return &Problem{Field: f.ID, Code: UnknownPlace, Got: shorten(s.Place)}
+		}
+	case Currency:
+		if !currencyOK(s.Currency) {
+			return &Problem{Field: f.ID, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
+		}
+	case BackupHours:
+		b := s.Backup
+		if b.AllDay && b.Start != b.End {
+			return &Problem{Field: f.ID, Code: WrongHours, Got: writeHours(b)}
+		}
+		for _, edge := range [2]int{b.Start, b.End} {
+			if edge < 0 || edge >= DayMinutes || edge%5 != 0 {
+				return &Problem{Field: f.ID, Code: WrongHours, Got: fmt.Sprint(edge)}
+			}
+		}
+	default:
+		return f.Check(f.Get(s))
+	}
+	return nil
+}
+
+// Check returns what is wrong with a number for a field, nil if nothing is.
+func (f *Field) Check(v float64) *Problem {
+	got := fmt.Sprintf("%.6g", v)
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return &Problem{Field: f.ID, Code: NotANumber, Got: got, Min: f.Min, Max: f.Max}
+	}
+	if v < f.Min-1e-9 || v > f.Max+1e-9 {
+		return &Problem{Field: f.ID, Code: OutOfRange, Got: got, Min: f.Min, Max: f.Max}
+	}
+	if steps := v / f.Step; math.Abs(steps-math.Round(steps)) > 1e-6 {
+		return &Problem{Field: f.ID, Code: OffStep, Got: got, Min: f.Step}
+	}
+	return nil
+}
+
+// currencyOK accepts one to four letters or currency signs.
+func currencyOK(s string) bool {
+	n := 0
+	for _, r := range s {
+		n++
+		if !(r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || strings.ContainsRune("$£¥€₦₨₩₪₫₱₴₹₺₽₿", r)) {
+			return false
+		}
+	}
+	return n >= 1 && n <= 4
+}

@@ -1,0 +1,45 @@
+package simulate
+
+import (
+	"testing"
+
+	"suncask/engine/draw"
+	"suncask/engine/scenario"
+)
+
+// benchYear is the year of the bars: 8760 weather hours, eight draws a day.
+func benchYear(b *testing.B, exchange bool) {
+	s := scenario.Defaults(scenario.LatestVersion)
+	p, err := Prepare(&s, nil)
+	if err != nil {
+		b.Fatal(err)
+	}
+	p.exchange = exchange
+	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: ShowerC, When: draw.Both}.Day()
+	if len(p.uses) != 8 {
+		b.Fatalf("%d draws a day", len(p.uses))
+	}
+	p.steps = drawSteps(p.uses, s.PipeLitres)
+	ws, y := new(Workspace), new(Year)
+	p.RunYear(s.Backup, ws, y)
+	if y.Err != nil || y.WorstBalance > 1e-9 {
+		b.Fatal(y.Err, y.WorstBalance)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		p.RunYear(s.Backup, ws, y)
+	}
+	b.ReportMetric(y.Total.BoughtJ/JPerKWh, "kWh")
+}
+
+func BenchmarkYear(b *testing.B)         { benchYear(b, false) }
+func BenchmarkYearExchange(b *testing.B) { benchYear(b, true) }
+
+func BenchmarkPrepare(b *testing.B) {
+	s := scenario.Defaults(scenario.LatestVersion)
+	for b.Loop() {
+		if _, err := Prepare(&s, nil); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,149 @@
+package simulate
+
+import (
+	"math"
+
+	"suncask/engine/draw"
+	"suncask/engine/scenario"
+)
+
+// Point is the state at an instant of a traced day. Two points at one instant
+// are the states before and after a draw.
+type Point struct {
+	Minute  float64
+	UsableL float64 // litres at ShowerC that could be drawn in one go
+	Cost    float64 // spent since midnight
+	BoughtJ float64 // since midnight
+	MeanC   float64
+}
+
+// samplesPerDay is how often a traced day is looked at beside its events.
+const samplesPerDay = 96
+
+// Trace is a day's curve: event-exact at draws, every quarter of an hour between.
+type Trace struct{ Points []Point }
+
+func (tr *Trace) point(r *dayRun, at, coldC float64, f *Flows) {
+	if tr == nil {
+		return
+	}
+	tr.Points = append(tr.Points, Point{
+		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, MeanC: r.ws.tank.MeanC(),
+	})
+}
+
+// usable litres; a tank that needs no heat gives what it holds.
+func (r *dayRun) usable(coldC float64) float64 {
+	u := r.ws.tank.UsableLitres(ShowerC, coldC, ToleranceK)
+	if math.IsInf(u, 1) {
+		return r.p.Scenario.TankLitres
+	}
+	return u
+}
+
+// UseResult is how one use of the day went.
+type UseResult struct {
+	draw.Use
+	RanCool bool
+}
+
+// Day is the result of one day.
+type Day struct {
+	Flows  Flows
+	Trace  Trace
+	Uses   []UseResult
+	SunW   [24]float64 // power that could reach the element, by hour
+	ColdC  float64
+	FullL  float64 // the most usable litres this tank gives at its thermostats
+	Varies bool    // a repeated day that does not settle: Flows are means of the last week
+	Rounds int     // days run until it repeated
+}
+
+// A repeated day has settled when neither its midnight content nor any use moves
+// by more than this, and is given up after maxRounds.
+const (
+	settledJ   = 0.1 * 3600 // 0.1 Wh
+	settledK   = 0.01
+	maxRounds  = 30
+	meanRounds = 7
+)
+
+// RunDay simulates the average day of a month (0-11) under one sky, over and
+// over until it repeats: "as if every day were like this one".
+func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Workspace, out *Day) {
+	p.timeline(b, ws, false)
+	r := p.start(b, ws)
+	sunW, coldC := &p.skyW[month][sky], p.skyColdC[month]
+	potential := 0.0
+	for _, w := range sunW {
+		potential += w * 3600
+	}
+	out.SunW, out.ColdC = *sunW, coldC
+	out.Varies = true
+	var last [meanRounds]Flows
+	var before [128]float64
+	content := ws.tank.ContentJ()
+	for out.Rounds = 1; out.Rounds <= maxRounds; out.Rounds++ {
+		f := &last[out.Rounds%meanRounds]
+		r.run(sunW, potential, coldC, f)
+		moved := 0.0
+		for i := range p.uses {
+			heat := ws.served[i].HeatJ
+			if i < len(before) {
+				moved = math.Max(moved, math.Abs(heat-before[i])/(p.uses[i].Litres*4180))
+				before[i] = heat
+			}
+		}
+		now := ws.tank.ContentJ()
+		settled := math.Abs(now-content) < settledJ && moved < settledK
+		content = now
+		if settled {
+			out.Varies = false
+			break
+		}
+	}
+	r.traced(b, sunW, potential, coldC, out)
+	if out.Varies {
+		out.Rounds = maxRounds
+		out.Flows = Flows{}
+		for i := range last {
+			out.Flows.add(&last[i])
+		}
+		out.Flows.scale(1.0 / meanRounds)
+	}
+}
+
+// scale multiplies the energies; counts become rounded means.
+func (f *Flows) scale(k float64) {
+	for _, v := range []*float64{&f.SunJ, &f.BoughtJ, &f.LostJ, &f.DeliveredJ, &f.PipeJ, &f.ShortfallJ, &f.UnusedSunJ, &f.StoredJ, &f.Cost} {
+		*v *= k
+	}
+	f.CoolUses = int32(math.Round(float64(f.CoolUses) * k))
+	f.CoolDays = int32(math.Round(float64(f.CoolDays) * k))
+}
+
+// Replay runs one day of a year (0-364) again from its midnight, with its curve.
+func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, out *Day) {
+	r := p.start(b, ws)
+	ws.tank.Load(&y.Midnight[day])
+	out.SunW, out.ColdC = p.sunW[day], p.Weather.ColdC[day]
+	out.Varies, out.Rounds = false, 1
+	r.traced(b, &p.sunW[day], p.sunJ[day], out.ColdC, out)
+}
+
+// traced runs a day from the tank's present state and keeps its curve.
+func (r *dayRun) traced(b scenario.Backup, sunW *[24]float64, potential, coldC float64, out *Day) {
+	p, ws := r.p, r.ws
+	p.timeline(b, ws, true)
+	out.Trace.Points = out.Trace.Points[:0]
+	r.trace = &out.Trace
+	r.trace.point(r, 0, coldC, &Flows{})
+	r.run(sunW, potential, coldC, &out.Flows)
+	r.trace.point(r, 86400, coldC, &out.Flows)
+	out.Uses = out.Uses[:0]
+	for i := range p.uses {
+		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i)})
+	}
+	ws.tank.Reset(p.tankParams, math.Max(p.Scenario.SetC, p.Scenario.SunLimitC), p.roomC)
+	out.FullL = r.usable(coldC)
+}

@@ -1,0 +1,233 @@
+package simulate
+
+import (
+	"math"
+
+	"suncask/engine/draw"
+	"suncask/engine/scenario"
+	"suncask/engine/tank"
+)
+
+// Flows are the energies and counts of a span of time. Energies are in joules;
+// heat delivered is above the cold water of its day.
+type Flows struct {
+	SunJ, BoughtJ float64 // into the water
+	LostJ         float64 // to the room
+	DeliveredJ    float64 // at the tap
+	PipeJ         float64 // left behind in pipes
+	ShortfallJ    float64 // missing to the use temperatures
+	UnusedSunJ    float64 // could have reached the element and did not
+	StoredJ       float64 // change of the tank's content
+	Cost          float64 // of what was bought, in the scenario's currency
+	CoolUses      int32   // body uses that ran cool
+	CoolDays      int32   // days with such a use
+}
+
+func (f *Flows) add(o *Flows) {
+	f.SunJ += o.SunJ
+	f.BoughtJ += o.BoughtJ
+	f.LostJ += o.LostJ
+	f.DeliveredJ += o.DeliveredJ
+	f.PipeJ += o.PipeJ
+	f.ShortfallJ += o.ShortfallJ
+	f.UnusedSunJ += o.UnusedSunJ
+	f.StoredJ += o.StoredJ
+	f.Cost += o.Cost
+	f.CoolUses += o.CoolUses
+	f.CoolDays += o.CoolDays
+}
+
+// SolarFraction is the part of the heat put into the water that came from the
+// sun; 0 if none was put in.
+func (f *Flows) SolarFraction() float64 {
+	if f.SunJ+f.BoughtJ == 0 {
+		return 0
+	}
+	return f.SunJ / (f.SunJ + f.BoughtJ)
+}
+
+// JPerKWh converts joules.
+const JPerKWh = 3.6e6
+
+// Workspace holds what a run needs, so that runs allocate nothing. The zero
+// Workspace is ready; one belongs to one goroutine.
+type Workspace struct {
+	tank   tank.Tank
+	events []event
+	served []tank.Served // by use, of the day running
+	run    dayRun
+}
+
+type eventKind uint8
+
+// Kinds in the order in which they happen at one instant.
+const (
+	hourStarts eventKind = iota
+	windowEdge
+	priceEdge
+	sample
+	drawing
+	dayEnds
+)
+
+type event struct {
+	at       float64 // s after midnight
+	kind     eventKind
+	i        int32   // hour, or index into steps
+	up, down float64 // e^(at/tau) and its inverse: spans between events are products
+}
+
+// timeline lists a day's events in order: the same for every day.
+func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
+	e := ws.events[:0]
+	for h := range 24 {
+		e = append(e, event{at: float64(h) * 3600, kind: hourStarts, i: int32(h)})
+	}
+	if !b.AllDay && b.Start != b.End {
+		e = append(e, event{at: float64(b.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(b.End) * 60, kind: windowEdge})
+	}
+	if !p.prices.Flat() {
+		e = append(e, event{at: float64(p.prices.LowFrom) * 60, kind: priceEdge}, event{at: float64(p.prices.LowTo) * 60, kind: priceEdge})
+	}
+	if sampled {
+		for i := 1; i < samplesPerDay; i++ {
+			e = append(e, event{at: float64(i) * 86400 / samplesPerDay, kind: sample})
+		}
+	}
+	for i := range p.steps {
+		e = append(e, event{at: p.steps[i].at, kind: drawing, i: int32(i)})
+	}
+	for i := 1; i < len(e); i++ {
+		for j := i; j > 0 && (e[j].at < e[j-1].at || e[j].at == e[j-1].at && e[j].kind < e[j-1].kind); j-- {
+			e[j], e[j-1] = e[j-1], e[j]
+		}
+	}
+	e = append(e, event{at: 86400, kind: dayEnds})
+	for i := range e {
+		s := p.tankParams.Span(e[i].at)
+		e[i].up, e[i].down = s.Up, s.Down
+	}
+	ws.events = e
+	if cap(ws.served) < len(p.uses) {
+		ws.served = make([]tank.Served, len(p.uses))
+	}
+	ws.served = ws.served[:len(p.uses)]
+}
+
+// open tells whether backup may heat at midnight.
+func open(b scenario.Backup) bool {
+	return b.AllDay || b.Start > b.End && b.End > 0
+}
+
+// dayRun runs one day. The rule for who has the element is that of a changeover
+// driven by a clock: inside the backup hours the grid has it and the sun waits,
+// outside it is the sun's.
+type dayRun struct {
+	p      *Prepared
+	ws     *Workspace
+	backup tank.Thermostat
+	sun    tank.Thermostat
+	open0  bool // backup hours run at midnight
+	trace  *Trace
+}
+
+// run takes the tank through a day with that sun power by hour and that cold
+// water, adds up what flowed and returns by how many joules the day's balance
+// fails to close.
+func (r *dayRun) run(sunW *[24]float64, potentialJ, coldC float64, f *Flows) (imbalanceJ float64) {
+	p, ws := r.p, r.ws
+	t := &ws.tank
+	t.ClearLedger()
+	before := t.ContentJ()
+	clear(ws.served)
+	*f = Flows{}
+	power, open := 0.0, r.open0
+	price := p.prices.At(0) / JPerKWh
+	now := &ws.events[0]
+	advance := func(to *event) {
+		dt := to.at - now.at
+		if dt <= 0 {
+			return
+		}
+		span := tank.Span{Seconds: dt, Up: to.up * now.down, Down: to.down * now.up}
+		now = to
+		switch {
+		case open:
+			got := t.HeatSpan(span, p.backupW, &p.element, &r.backup)
+			f.BoughtJ += got
+			f.Cost += got * price
+		case power > 0:
+			f.SunJ += t.HeatSpan(span, power, &p.element, &r.sun)
+		default:
+			t.RestSpan(span)
+		}
+	}
+	for i := range ws.events {
+		e := &ws.events[i]
+		switch e.kind {
+		case hourStarts:
+			w := sunW[e.i]
+			if p.exchange {
+				advance(e)
+				t.Exchange(3600, p.element.Low)
+			}
+			if w != power {
+				if !open {
+					advance(e)
+				}
+				power = w
+			}
+		case windowEdge:
+			advance(e)
+			open = e.i == 1
+		case priceEdge:
+			advance(e)
+			price = p.prices.At(int(e.at/60+0.5)) / JPerKWh
+		case sample:
+			advance(e)
+			r.trace.point(r, e.at, coldC, f)
+		case drawing:
+			advance(e)
+			if r.trace != nil {
+				r.trace.point(r, e.at, coldC, f)
+			}
+			step := &p.steps[e.i]
+			t.Draw(&step.draw, coldC, &ws.served[step.use])
+			if r.trace != nil {
+				r.trace.point(r, e.at, coldC, f)
+			}
+		case dayEnds:
+			advance(e)
+		}
+	}
+	r.count(f)
+	t.Settle()
+	after := t.ContentJ()
+	l := t.Ledger()
+	f.LostJ = l.LossJ
+	f.StoredJ = after - before
+	f.UnusedSunJ = potentialJ - f.SunJ
+	return l.HeatJ + l.ColdJ - l.DrawnJ - l.LossJ - f.StoredJ
+}
+
+// count adds up what the uses got and decides which ran cool: a body use with
+// more cool litres than two, and than a tenth of it.
+func (r *dayRun) count(f *Flows) {
+	for i := range r.p.uses {
+		got := &r.ws.served[i]
+		f.DeliveredJ += got.HeatJ
+		f.PipeJ += got.PipeJ
+		f.ShortfallJ += got.ShortfallJ
+		if r.coolUse(i) {
+			f.CoolUses++
+		}
+	}
+	if f.CoolUses > 0 {
+		f.CoolDays = 1
+	}
+}
+
+func (r *dayRun) coolUse(i int) bool {
+	u := &r.p.uses[i]
+	return u.Kind == draw.Body && r.ws.served[i].CoolLitres > math.Max(2, 0.1*u.Litres)
+}

@@ -1,0 +1,283 @@
+package simulate
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+)
+
+func prepared(t testing.TB, change func(*scenario.Scenario)) *Prepared {
+	t.Helper()
+	s := scenario.Defaults(scenario.LatestVersion)
+	change(&s)
+	if p := s.Problems(); len(p) > 0 {
+		t.Fatal(p)
+	}
+	p, err := Prepare(&s, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+func year(t testing.TB, p *Prepared, b scenario.Backup) *Year {
+	t.Helper()
+	y := new(Year)
+	p.RunYear(b, new(Workspace), y)
+	if y.Err != nil || y.WorstBalance > 1e-9 {
+		t.Fatalf("%+v: error %v, balance %g", p.Scenario, y.Err, y.WorstBalance)
+	}
+	return y
+}
+
+func hours(from, to float64) scenario.Backup {
+	return scenario.Backup{Start: int(from * 60), End: int(to * 60)}
+}
+
+var (
+	allDay = scenario.Backup{AllDay: true}
+	never  = scenario.Backup{}
+)
+
+// randomHouse fills the inputs that shape a year.
+func randomHouse(r *rand.Rand) func(*scenario.Scenario) {
+	places := []string{"lisbon", "cape-town", "madrid", "nairobi", "mariehamn", "ushuaia", "seville", "pretoria"}
+	return func(s *scenario.Scenario) {
+		s.Place = places[r.IntN(len(places))]
+		s.Uses = scenario.Uses(r.IntN(4))
+		s.People = 1 + r.IntN(6)
+		s.When = scenario.When(r.IntN(3))
+		s.ShowerMinutes = 2 + float64(r.IntN(10))
+		s.TankLitres = float64(50 + r.IntN(350))
+		s.LossKWh = float64(50+r.IntN(350)) / 100
+		s.SetC = float64(45 + r.IntN(25))
+		s.SunLimitC = float64(50 + r.IntN(35))
+		s.ElementW = float64(500 + 10*r.IntN(300))
+		s.Modules = r.IntN(10)
+		s.TiltDeg = float64(r.IntN(91))
+		s.AzimuthDeg = float64(r.IntN(360))
+		if r.IntN(2) == 0 {
+			s.LowFrom, s.LowTo = 22*60, 6*60
+		}
+	}
+}
+
+// Every day of every run closes its balance, whatever the house and the hours.
+func TestYear_Balance_Property(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 12))
+	worst := 0.0
+	for range 60 {
+		p := prepared(t, randomHouse(r))
+		p.exchange = r.IntN(2) == 0
+		b := scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+		if r.IntN(5) == 0 {
+			b = allDay
+		}
+		y := year(t, p, b)
+		worst = math.Max(worst, y.WorstBalance)
+		f := y.Total
+		if off := f.SunJ + f.BoughtJ - f.LostJ - f.DeliveredJ - f.PipeJ - f.StoredJ; math.Abs(off) > 1e-8*(f.SunJ+f.BoughtJ+f.LostJ+f.DeliveredJ) {
+			t.Errorf("%+v: flows of the year miss each other by %g J", p.Scenario, off)
+		}
+		if f.UnusedSunJ < -1e-6 || f.SunJ < 0 || f.BoughtJ < 0 || f.CoolDays > 365 {
+			t.Errorf("%+v: %+v", p.Scenario, f)
+		}
+	}
+	t.Logf("worst day's balance of 60 random houses: %.1e of throughput + content", worst)
+}
+
+// A day of the year replayed from its midnight gives the same flows to the last
+// bit, although it stops every quarter of an hour to be looked at.
+func TestReplay_Exact(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) {})
+	b := p.Scenario.Backup
+	y := year(t, p, b)
+	ws, d := new(Workspace), new(Day)
+	for _, day := range []int{0, 40, 171, 200, 364} {
+		p.Replay(b, y, day, ws, d)
+		want := y.Day[day]
+		for what, pair := range map[string][2]float64{
+			"sun": {d.Flows.SunJ, want.SunJ}, "bought": {d.Flows.BoughtJ, want.BoughtJ}, "cost": {d.Flows.Cost, want.Cost},
+			"lost": {d.Flows.LostJ, want.LostJ}, "delivered": {d.Flows.DeliveredJ, want.DeliveredJ},
+		} {
+			if math.Abs(pair[0]-pair[1]) > 1e-9*(1+math.Abs(pair[1])) {
+				t.Errorf("day %d: %s %.12g, year had %.12g", day, what, pair[0], pair[1])
+			}
+		}
+		if d.Flows.CoolUses != want.CoolUses {
+			t.Errorf("day %d: %d cool uses, year had %d", day, d.Flows.CoolUses, want.CoolUses)
+		}
+		if n := len(d.Trace.Points); n < samplesPerDay || d.Trace.Points[n-1].Minute != 1440 {
+			t.Errorf("day %d: %d points", day, n)
+		}
+	}
+}
+
+func TestRunDay_Repeats(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) {})
+	ws, d := new(Workspace), new(Day)
+	varies := 0
+	for m := range 12 {
+		for sky := scenario.Bright; sky <= scenario.Dull; sky++ {
+			p.RunDay(p.Scenario.Backup, m, sky, ws, d)
+			f := d.Flows
+			if d.Varies {
+				// Its mean day still stores next to nothing, and it says that it varies.
+				varies++
+				if d.Rounds != maxRounds || math.Abs(f.StoredJ) > 5*3600 {
+					t.Errorf("month %d, sky %d: %d rounds, stored %.1f J", m, sky, d.Rounds, f.StoredJ)
+				}
+				continue
+			}
+			if math.Abs(f.StoredJ) > 3*settledJ {
+				t.Errorf("month %d, sky %d: varies %v after %d rounds, stored %.1f J", m, sky, d.Varies, d.Rounds, f.StoredJ)
+			}
+			if first, last := d.Trace.Points[0].UsableL, d.Trace.Points[len(d.Trace.Points)-1].UsableL; math.Abs(first-last) > 1 {
+				t.Errorf("month %d, sky %d: usable litres start at %.2f and end at %.2f", m, sky, first, last)
+			}
+		}
+	}
+	t.Logf("%d of 36 days do not repeat", varies)
+	if varies > 9 {
+		t.Errorf("%d of 36 days do not repeat", varies)
+	}
+}
+
+func TestPrepare_ReusesStages(t *testing.T) {
+	a := prepared(t, func(s *scenario.Scenario) {})
+	s := a.Scenario
+	s.TankLitres = 150
+	b, err := Prepare(&s, a)
+	if err != nil || b.Weather != a.Weather || b.sunW != a.sunW {
+		t.Errorf("stages not reused: %v", err)
+	}
+	s.TiltDeg = 60
+	c, err := Prepare(&s, b)
+	if err != nil {
+		t.Fatal(err)
+	}
+	fresh := prepared(t, func(x *scenario.Scenario) { *x = s })
+	if c.sunW != fresh.sunW || c.sunW == b.sunW {
+		t.Error("another tilt must give the sun of a fresh preparation, and another one than before")
+	}
+	s.Place = "tongaat-kwazulu-natal"
+	var bright *climate.ClearSkyError
+	if _, err := Prepare(&s, c); !errors.As(err, &bright) {
+		t.Errorf("an impossible record gives %v", err)
+	}
+}
+
+func TestYear_NoAllocations(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) {})
+	ws, y, d := new(Workspace), new(Year), new(Day)
+	b := p.Scenario.Backup
+	p.RunDay(b, 5, scenario.Typical, ws, d)
+	if n := testing.AllocsPerRun(5, func() { p.RunYear(b, ws, y); p.RunDay(b, 5, scenario.Typical, ws, d) }); n > 0 {
+		t.Errorf("%g allocations a run", n)
+	}
+}
+
+// house of the practice tests: a roof that covers at least half of a clear day.
+func practice(place string, when scenario.When, people, litres, modules int) func(*scenario.Scenario) {
+	return func(s *scenario.Scenario) {
+		s.Place, s.When, s.People = place, when, people
+		s.TankLitres, s.Modules = float64(litres), modules
+		if p, _ := climate.PlaceBySlug(place); p.LatDeg < 0 {
+			s.AzimuthDeg = 0
+		}
+	}
+}
+
+type practiceHouse struct {
+	place                   string
+	people, litres, modules int
+}
+
+var practiceHouses = []practiceHouse{
+	{"lisbon", 3, 200, 4}, {"lisbon", 4, 250, 5}, {"seville", 2, 150, 3}, {"madrid", 4, 300, 6},
+	{"cape-town", 3, 200, 4}, {"pretoria", 4, 200, 4}, {"pretoria", 5, 300, 6}, {"athens", 3, 200, 4},
+}
+
+func name(h practiceHouse) string {
+	return fmt.Sprintf("%s, %d people, %d L, %d modules", h.place, h.people, h.litres, h.modules)
+}
+
+// (a) With backup from mid-afternoon through the night to before the morning
+// wash, the house that washes in the morning buys less (common practice, no source).
+func TestPractice_MorningWashBuysLess(t *testing.T) {
+	for _, h := range practiceHouses {
+		b := hours(15, 6)
+		am := year(t, prepared(t, practice(h.place, scenario.Mornings, h.people, h.litres, h.modules)), b).Total.BoughtJ
+		pm := year(t, prepared(t, practice(h.place, scenario.Evenings, h.people, h.litres, h.modules)), b).Total.BoughtJ
+		t.Logf("%s: morning %.0f kWh, evening %.0f kWh, margin %.1f %%", name(h), am/JPerKWh, pm/JPerKWh, 100*(pm-am)/pm)
+		if am >= pm {
+			t.Errorf("%s: morning wash buys %.0f kWh, evening %.0f", name(h), am/JPerKWh, pm/JPerKWh)
+		}
+	}
+}
+
+// (b) Where the house washes in the evening and the sun covers half of a clear
+// day's need, two hours ending at sunrise buy more than two ending before the
+// evening wash (common practice, no source).
+func TestPractice_SunriseHoursBuyMore(t *testing.T) {
+	for _, h := range practiceHouses {
+		p := prepared(t, practice(h.place, scenario.Evenings, h.people, h.litres, h.modules))
+		ws, d := new(Workspace), new(Day)
+		for m := range 12 {
+			p.RunDay(never, m, scenario.Bright, ws, d)
+			if need := d.Flows.DeliveredJ + d.Flows.ShortfallJ + d.Flows.LostJ; d.Flows.SunJ < 0.5*need {
+				t.Errorf("%s: month %d: the sun covers %.0f %% of a clear day, the condition asks for half", name(h), m+1, 100*d.Flows.SunJ/need)
+			}
+		}
+		// Sunrise of the equinox on the local clock, to five minutes.
+		rise := math.Round((p.Weather.Sun[79].Noon-6)*12) / 12
+		early := year(t, p, hours(rise-2, rise)).Total.BoughtJ
+		late := year(t, p, hours(16.75, 18.75)).Total.BoughtJ
+		t.Logf("%s: ending at sunrise %.0f kWh, before the evening wash %.0f kWh, margin %.1f %%", name(h), early/JPerKWh, late/JPerKWh, 100*(early-late)/late)
+		if early <= late {
+			t.Errorf("%s: sunrise hours buy %.0f kWh, evening hours %.0f", name(h), early/JPerKWh, late/JPerKWh)
+		}
+	}
+}
+
+// (c) Backup kept off from before the morning wash until mid-afternoon buys less
+// than backup all day (common practice, no source).
+func TestPractice_PauseBuysLess(t *testing.T) {
+	for _, h := range practiceHouses {
+		for _, when := range []scenario.When{scenario.Mornings, scenario.Evenings, scenario.Both} {
+			p := prepared(t, practice(h.place, when, h.people, h.litres, h.modules))
+			pause, all := year(t, p, hours(15, 6)).Total.BoughtJ, year(t, p, allDay).Total.BoughtJ
+			t.Logf("%s, wash %d: paused %.0f kWh, all day %.0f kWh, margin %.1f %%", name(h), when, pause/JPerKWh, all/JPerKWh, 100*(all-pause)/all)
+			if pause >= all {
+				t.Errorf("%s: paused %.0f kWh, all day %.0f", name(h), pause/JPerKWh, all/JPerKWh)
+			}
+		}
+	}
+}
+
+// (d) More array power at every hour never raises bought energy (common practice,
+// no source): more modules of the same kind give at least as much each hour.
+func TestPractice_MorePowerNeverBuysMore(t *testing.T) {
+	for _, h := range practiceHouses {
+		for _, b := range []scenario.Backup{hours(15, 18), hours(22, 6), hours(4, 6)} {
+			last, first := math.Inf(1), 0.0
+			for n := 0; n <= 10; n++ {
+				p := prepared(t, practice(h.place, scenario.Both, h.people, h.litres, n))
+				bought := year(t, p, b).Total.BoughtJ
+				if bought > last {
+					t.Errorf("%s, hours %+v: %d modules buy %.3f kWh more than %d", name(h), b, n, (bought-last)/JPerKWh, n-1)
+				}
+				if n == 0 {
+					first = bought
+				}
+				last = bought
+			}
+			t.Logf("%s, hours %+v: %.0f kWh without modules, %.0f with ten", name(h), b, first/JPerKWh, last/JPerKWh)
+		}
+	}
+}

@@ -1,0 +1,63 @@
+package simulate
+
+import (
+	"math"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+	"suncask/engine/tank"
+)
+
+// Year is the result of a year.
+type Year struct {
+	Total    Flows
+	Month    [12]Flows
+	Day      [climate.Days]Flows
+	Midnight [climate.Days]tank.State // at the start of each day
+
+	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content
+	ForcedMerges int     // layers merged because the stack was full
+	Err          error   // a fault of the engine, nil otherwise
+}
+
+// firstWeek is what a year's start tank has repeated.
+const firstWeek = 7
+
+// RunYear simulates 365 days with those backup hours. It allocates nothing once
+// ws has run the same scenario.
+func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
+	p.timeline(b, ws, false)
+	r := p.start(b, ws)
+	out.Total = Flows{}
+	out.Month = [12]Flows{}
+	out.WorstBalance = 0
+	var f Flows
+	for day := range firstWeek {
+		r.run(&p.sunW[day], p.sunJ[day], p.Weather.ColdC[day], &f)
+	}
+	day := 0
+	for m := range 12 {
+		for range climate.DaysIn[m] {
+			ws.tank.Save(&out.Midnight[day])
+			content := ws.tank.ContentJ()
+			off := r.run(&p.sunW[day], p.sunJ[day], p.Weather.ColdC[day], &f)
+			through := f.SunJ + f.BoughtJ + f.DeliveredJ + f.LostJ + content
+			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
+			out.Day[day] = f
+			out.Month[m].add(&f)
+			day++
+		}
+		out.Total.add(&out.Month[m])
+	}
+	out.ForcedMerges = ws.tank.ForcedMerges()
+	out.Err = ws.tank.Err()
+}
+
+// start makes the tank ready at its thermostat's temperature.
+func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
+	r := &ws.run
+	*r = dayRun{p: p, ws: ws, open0: open(b)}
+	r.backup, r.sun = p.thermostats()
+	ws.tank.Reset(p.tankParams, p.Scenario.SetC, p.roomC)
+	return r
+}
