@@ -1,0 +1,121 @@
+#!/usr/bin/env bash
+# Builds, serves and tests Suncask. See README.md.
+set -euo pipefail
+cd "$(dirname "$0")"
+
+usage() {
+  echo "usage: ./build.sh run | build | gen | test | bench"
+  echo "  run    build, serve on this machine and print the address"
+  echo "  build  put the static site into dist/"
+  echo "  gen    make vugu's generated Go (needed before editors and go vet)"
+  echo "  test   everything: format, vet, engine natively and in WebAssembly, build, sizes, browser"
+  echo "  bench  print the benchmarks, natively and in WebAssembly"
+}
+
+# need TOOL WHAT-FOR: names what is missing; all of it before failing.
+missing=0
+need() {
+  if ! command -v "$1" >/dev/null 2>&1; then
+    echo "missing: $1 ($2)" >&2
+    missing=1
+  fi
+}
+
+tools() {
+  need go "the Go toolchain, 1.26 or later"
+  need node "Node.js, for WebAssembly tests and the chart bundle"
+  need npm "Node's npm, for the chart bundle"
+  if [ "${1:-}" = browser ] && ! command -v chromium >/dev/null 2>&1; then
+    if [ -f /etc/debian_version ] && [ "$(id -u)" = 0 ]; then
+      echo "installing Chromium for the browser tests"
+      apt-get update -qq && apt-get install -y -qq chromium >/dev/null
+    fi
+    need chromium "Chromium, for the browser tests (Debian: apt-get install chromium)"
+  fi
+  [ "$missing" = 0 ] || exit 1
+}
+
+gen() {
+  rm -f ui/*_gen.go
+  go generate ./ui
+  gofmt -w ui/*_gen.go
+}
+
+packages() {
+  # A fresh install whenever the lock file is newer than what is there.
+  if [ ! -e site/node_modules/.package-lock.json ] || [ site/package-lock.json -nt site/node_modules/.package-lock.json ]; then
+    (cd site && npm ci --ignore-scripts --no-audit --no-fund --loglevel=error)
+    touch site/node_modules/.package-lock.json
+  fi
+}
+
+build() {
+  packages
+  rm -rf dist
+  mkdir dist
+  GOOS=js GOARCH=wasm go build -trimpath -ldflags='-s -w' -o dist/suncask.wasm ./wasm
+  (cd site && node_modules/.bin/esbuild src/strip.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/strip.js --log-level=warning)
+  (cd site && node_modules/.bin/esbuild src/boot.js --minify --target=es2020 --format=iife --outfile=../dist/boot.js --log-level=warning)
+  go run ./site build
+}
+
+# wasm runs go for js/wasm under node; wasm_exec refuses a large environment.
+wasm() {
+  env -i PATH="$(go env GOROOT)/lib/wasm:$PATH" HOME="$HOME" GOCACHE="$(go env GOCACHE)" \
+    GOFLAGS="$(go env GOFLAGS)" GOPROXY="$(go env GOPROXY)" GOOS=js GOARCH=wasm go "$@"
+}
+
+check() {
+  unformatted=$(gofmt -l engine ui wasm site/*.go site/browser 2>/dev/null || true)
+  if [ -n "$unformatted" ]; then
+    echo "gofmt would change: $unformatted" >&2
+    exit 1
+  fi
+  go vet ./...
+  GOOS=js GOARCH=wasm go vet ./engine/... ./ui/... ./wasm
+}
+
+case "${1:-}" in
+  run)
+    tools
+    gen
+    build
+    go run ./site serve
+    ;;
+  build)
+    tools
+    gen
+    build
+    ;;
+  gen)
+    tools
+    gen
+    ;;
+  test)
+    tools browser
+    gen
+    check
+    echo "== engine and interface, natively"
+    go test ./engine/... ./ui/...
+    go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime 5s
+    echo "== engine, in WebAssembly under node"
+    wasm test ./engine/...
+    echo "== build and sizes"
+    build
+    go run ./site sizes
+    echo "== in Chromium"
+    go test -count 1 -timeout 20m -v ./site/...
+    ;;
+  bench)
+    tools
+    gen
+    echo "== natively"
+    go test ./engine/simulate -run '^$' -bench . -count 5
+    echo "== in WebAssembly under node"
+    wasm test ./engine/simulate -run '^$' -bench . -count 5
+    ;;
+  *)
+    usage
+    exit 2
+    ;;
+esac

@@ -1,0 +1,185 @@
+// Package browser tests the built site in a real Chromium.
+package browser
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+)
+
+const dist = "../../dist"
+
+// screen is a device to test on.
+type screen struct {
+	name          string
+	width, height int64
+	touch, dark   bool
+}
+
+var (
+	phone     = screen{"phone", 360, 740, true, false}
+	phoneDark = screen{"phone-dark", 360, 740, true, true}
+	tablet    = screen{"tablet", 820, 1180, true, false}
+	wide      = screen{"wide", 1440, 900, false, false}
+	wideDark  = screen{"wide-dark", 1440, 900, false, true}
+)
+
+// tab is an open page with what it complained about.
+type tab struct {
+	t       *testing.T
+	ctx     context.Context
+	address string
+
+	mu       sync.Mutex
+	problems []string
+	foreign  []string
+}
+
+// start serves dist and opens a browser on a screen, with no page yet.
+func start(t *testing.T, s screen) *tab {
+	t.Helper()
+	if _, err := os.Stat(filepath.Join(dist, "suncask.wasm")); err != nil {
+		t.Fatal("dist/ is not built: run ./build.sh build first")
+	}
+	server := httptest.NewServer(http.StripPrefix("/try/", http.FileServer(http.Dir(dist))))
+	t.Cleanup(server.Close)
+	options := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.NoSandbox, chromedp.DisableGPU, chromedp.NoFirstRun,
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-background-networking", true),
+		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true),
+		chromedp.WindowSize(int(s.width), int(s.height)))
+	alloc, cancel := chromedp.NewExecAllocator(context.Background(), options...)
+	t.Cleanup(cancel)
+	ctx, cancel := chromedp.NewContext(alloc)
+	t.Cleanup(cancel)
+	ctx, cancel = context.WithTimeout(ctx, 4*time.Minute)
+	t.Cleanup(cancel)
+	b := &tab{t: t, ctx: ctx, address: server.URL + "/try/"}
+	chromedp.ListenTarget(ctx, b.note)
+	theme := "light"
+	if s.dark {
+		theme = "dark"
+	}
+	b.run(
+		network.Enable(), log.Enable(), runtime.Enable(),
+		emulation.SetDeviceMetricsOverride(s.width, s.height, 1, s.touch),
+		emulation.SetTouchEmulationEnabled(s.touch),
+		emulation.SetFocusEmulationEnabled(true),
+		emulation.SetEmulatedMedia().WithFeatures([]*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}),
+	)
+	return b
+}
+
+func (b *tab) note(event any) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	switch e := event.(type) {
+	case *runtime.EventExceptionThrown:
+		b.problems = append(b.problems, "exception: "+e.ExceptionDetails.Error())
+	case *runtime.EventConsoleAPICalled:
+		if e.Type == runtime.APITypeError || e.Type == runtime.APITypeWarning {
+			b.problems = append(b.problems, fmt.Sprintf("console: %s", e.Args[0].Value))
+		}
+	case *log.EventEntryAdded:
+		if e.Entry.Level == log.LevelError {
+			b.problems = append(b.problems, "log: "+e.Entry.Text+" "+e.Entry.URL)
+		}
+	case *network.EventRequestWillBeSent:
+		u := e.Request.URL
+		if !strings.HasPrefix(u, b.address) && !strings.HasPrefix(u, "data:") && !strings.HasPrefix(u, "about:") {
+			b.foreign = append(b.foreign, u)
+		}
+	}
+}
+
+func (b *tab) run(actions ...chromedp.Action) {
+	b.t.Helper()
+	if err := chromedp.Run(b.ctx, actions...); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// open loads a link and waits until the page calculates and the strip is drawn.
+func (b *tab) open(fragment string) {
+	b.t.Helper()
+	b.run(chromedp.Navigate("about:blank"), chromedp.Navigate(b.address+fragment))
+	b.ready()
+}
+
+func (b *tab) ready() {
+	b.t.Helper()
+	b.run(chromedp.Poll(`document.documentElement.dataset.state === 'ready' && document.querySelector('#strip svg') !== null`, nil, chromedp.WithPollingTimeout(30*time.Second)))
+}
+
+// eval runs an expression and decodes its value.
+func (b *tab) eval(expression string, into any) {
+	b.t.Helper()
+	b.run(chromedp.Evaluate(expression, into))
+}
+
+func (b *tab) text(selector string) (s string) {
+	b.t.Helper()
+	b.eval(fmt.Sprintf(`document.querySelector(%s).textContent`, quote(selector)), &s)
+	return s
+}
+
+func quote(s string) string {
+	raw, _ := json.Marshal(s)
+	return string(raw)
+}
+
+// clean fails the test if the page complained or asked another origin.
+func (b *tab) clean() {
+	b.t.Helper()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	for _, p := range b.problems {
+		b.t.Errorf("the page complained: %s", p)
+	}
+	for _, u := range b.foreign {
+		b.t.Errorf("a request left the page's own origin: %s", u)
+	}
+}
+
+// shot keeps a picture where SUNCASK_SHOTS says, for a person to look at.
+func (b *tab) shot(name string) {
+	b.t.Helper()
+	dir := os.Getenv("SUNCASK_SHOTS")
+	if dir == "" {
+		return
+	}
+	var png []byte
+	b.run(chromedp.ActionFunc(func(ctx context.Context) (err error) {
+		png, err = page.CaptureScreenshot().Do(ctx)
+		return err
+	}))
+	if err := os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+func TestLoad(t *testing.T) {
+	for _, s := range []screen{phone, phoneDark, tablet, wide, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("")
+			b.shot("load-" + s.name)
+			b.clean()
+		})
+	}
+}

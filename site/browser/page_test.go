@@ -1,0 +1,276 @@
+package browser
+
+import (
+	"encoding/json"
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"suncask/engine/scenario"
+	"suncask/ui/state"
+)
+
+func awaitPromise(p *runtime.EvaluateParams) *runtime.EvaluateParams { return p.WithAwaitPromise(true) }
+
+// On a phone the first screen holds the answer and the controls.
+func TestFirstScreen_Phone(t *testing.T) {
+	b := start(t, phone)
+	b.open("")
+	for _, selector := range []string{".bar", "#share", ".sentence", ".figures", ".day", "#strip", "#dial", ".steppers", "#undo", "#caution"} {
+		r := b.box(selector)
+		if r.Y < 0 || r.Y+r.H > 740 || r.X < 0 || r.X+r.W > 360 {
+			t.Errorf("%s reaches from (%.0f, %.0f) to (%.0f, %.0f), the screen is 360 x 740", selector, r.X, r.Y, r.X+r.W, r.Y+r.H)
+		}
+	}
+	var wide bool
+	b.eval(`document.documentElement.scrollWidth > 360`, &wide)
+	if wide {
+		t.Error("the page is wider than the screen")
+	}
+	var small []string
+	b.eval(`[...document.querySelectorAll('svg text, .hub span, .hub output')].filter(e => e.textContent.trim() && parseFloat(getComputedStyle(e).fontSize) * (e.closest('#dial') ? document.getElementById('dial').getBoundingClientRect().width / 360 : 1) < 11).map(e => e.textContent)`, &small)
+	if len(small) > 0 {
+		t.Errorf("text under 11 px: %v", small)
+	}
+	b.clean()
+}
+
+func (b *tab) value(id string) (v float64) {
+	b.t.Helper()
+	b.eval(fmt.Sprintf(`Number(document.getElementById(%s).dataset.value)`, quote(id)), &v)
+	return v
+}
+
+// Keys and buttons do all that a drag does.
+func TestKeysAndSteppers(t *testing.T) {
+	for _, s := range []screen{phone, wide} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house + "&backup=1500-1800")
+			hours := func(want string) {
+				t.Helper()
+				b.frame()
+				if got := b.text("#say-hours"); got != want {
+					t.Errorf("hours are %s, want %s", got, want)
+				}
+				b.sameAsNative(house)
+			}
+			b.run(chromedp.Focus("#grip-0", chromedp.ByQuery))
+			for _, c := range []struct{ key, want string }{
+				{kb.ArrowRight, "15:15–18:00"}, {kb.ArrowLeft, "15:00–18:00"}, {kb.ArrowDown, "14:45–18:00"},
+				{kb.PageDown, "13:45–18:00"}, {kb.PageUp, "14:45–18:00"}, {kb.End, "all day"}, {kb.Home, "never"},
+			} {
+				b.run(chromedp.KeyEvent(c.key))
+				hours(c.want)
+			}
+			b.run(chromedp.KeyEvent(kb.ArrowLeft, chromedp.KeyModifiers(8)))
+			hours("17:55–18:00")
+			// The names that scripts rely on.
+			var names []string
+			b.eval(`[...document.querySelectorAll('[role=slider]')].map(e => e.getAttribute('aria-label') + ' ' + e.getAttribute('aria-valuetext'))`, &names)
+			if strings.Join(names, "; ") != "backup starts backup starts 17:55; backup ends backup ends 18:00" {
+				t.Errorf("sliders: %v", names)
+			}
+			// A typed time, and one that does not exist.
+			b.run(chromedp.SetValue("#time-0", "14:30", chromedp.ByQuery), chromedp.Evaluate(`document.getElementById('time-0').dispatchEvent(new Event('change', {bubbles: true}))`, nil))
+			hours("14:30–18:00")
+			b.run(chromedp.SetValue("#time-1", "25:00", chromedp.ByQuery), chromedp.Evaluate(`document.getElementById('time-1').dispatchEvent(new Event('change', {bubbles: true}))`, nil))
+			b.frame()
+			if got := b.text("#hours-problem"); !strings.Contains(got, "25:00") || !strings.Contains(got, "23:55") {
+				t.Errorf("a time that does not exist: %q", got)
+			}
+			// Stepper buttons by pointer: a click, and held.
+			f := finger{b, s.touch}
+			r := b.box(`[data-step="1,15"]`)
+			f.event("down", r.X+r.W/2, r.Y+r.H/2)
+			f.event("up", r.X+r.W/2, r.Y+r.H/2)
+			hours("14:30–18:15")
+			f.event("down", r.X+r.W/2, r.Y+r.H/2)
+			time.Sleep(900 * time.Millisecond)
+			f.event("up", r.X+r.W/2, r.Y+r.H/2)
+			b.frame()
+			var end float64
+			b.eval(`Number(document.getElementById('grip-1').getAttribute('aria-valuenow'))`, &end)
+			if end < 18*60+45 {
+				t.Errorf("a held button came to minute %g only", end)
+			}
+			// Undo takes the held button back as one change.
+			b.run(chromedp.Click("#undo", chromedp.ByQuery))
+			hours("14:30–18:15")
+			// A tap on a stave shows, a second one keeps.
+			d := b.box("#dial")
+			x, y := d.X+d.W*(180+145)/360, d.Y+d.H*174/348 // six o'clock
+			tap := func() { f.event("down", x, y); f.event("up", x, y); b.frame() }
+			tap()
+			if got := b.text("#hub-bottom"); !strings.Contains(got, "tap again") {
+				t.Errorf("after one tap the hub says %q", got)
+			}
+			b.shot("tap-" + s.name)
+			tap()
+			hours("14:30–06:00")
+			b.clean()
+		})
+	}
+}
+
+// Wrong input is answered in words, and what was typed stays.
+func TestWrongInput(t *testing.T) {
+	b := start(t, phone)
+	b.open("")
+	typing := func(panel, field, text string) (problem, kept string) {
+		t.Helper()
+		var open bool
+		b.eval(fmt.Sprintf(`document.getElementById(%s).getAttribute('aria-expanded') === 'true'`, quote(panel)), &open)
+		if !open {
+			b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
+		}
+		b.run(chromedp.WaitVisible("#"+field, chromedp.ByQuery), chromedp.SetValue("#"+field, text, chromedp.ByQuery),
+			chromedp.Evaluate(fmt.Sprintf(`document.getElementById(%s).dispatchEvent(new Event('change', {bubbles: true}))`, quote(field)), nil))
+		b.frame()
+		b.eval(fmt.Sprintf(`(document.getElementById(%s) || {textContent: ''}).textContent`, quote(field+"-problem")), &problem)
+		b.eval(fmt.Sprintf(`document.getElementById(%s).value`, quote(field)), &kept)
+		return problem, kept
+	}
+	cost := b.value("out-cost-year")
+	for _, c := range []struct{ panel, field, text, says string }{
+		{"panel-tank", "field-tank", "-5", "outside what is allowed, 30 to 1000"},
+		{"panel-tank", "field-thermostat", "hot", "is not a number"},
+		{"panel-roof", "field-tilt", "200", "outside what is allowed, 0 to 90"},
+		{"panel-home", "field-place", "Atlantis", "not among the built-in places"},
+		{"panel-home", "field-place", "Tongaat (KwaZulu-Natal), South Africa", "cannot be true"},
+		{"panel-prices", "field-money", "12345", "One to four letters"},
+		{"panel-prices", "field-lowfrom", "24:30", "is not a clock time"},
+	} {
+		problem, kept := typing(c.panel, c.field, c.text)
+		if !strings.Contains(problem, c.says) || kept != c.text {
+			t.Errorf("%s %q: says %q and keeps %q", c.field, c.text, problem, kept)
+		}
+		if now := b.value("out-cost-year"); now != cost {
+			t.Errorf("%s %q changed the cost from %v to %v", c.field, c.text, cost, now)
+		}
+		b.shot("wrong-" + c.field)
+	}
+	// A good value: the mark goes, the link has it, the figures move.
+	if problem, _ := typing("panel-tank", "field-tank", "150"); problem != "" {
+		t.Errorf("150 L: %q", problem)
+	}
+	var hash string
+	b.eval(`location.hash`, &hash)
+	if !strings.Contains(hash, "tank=150") || b.value("out-cost-year") == cost {
+		t.Errorf("after 150 L the link is %s", hash)
+	}
+	b.sameAsNative("v=1&tank=150")
+
+	full := scenario.Defaults(1)
+	full.Known = 1<<25 - 1
+	half := scenario.Encode(&full)
+	for name, c := range map[string]struct{ fragment, says string }{
+		"cut in half":     {half[:len(half)/2+3], ""},
+		"noise":           {strings.Repeat("%&=x", 25000), "longer than"},
+		"an unknown part": {"v=1&colour=3&tank=150", "colour"},
+		"a newer version": {"v=7&tank=150", "newer page"},
+	} {
+		b.open("#" + c.fragment)
+		if c.says == "" {
+			continue
+		}
+		if got := b.text("#link-problems"); !strings.Contains(got, c.says) {
+			t.Errorf("%s: says %q", name, got)
+		}
+	}
+	b.shot("link-problems")
+	b.clean()
+}
+
+// The scripting function gives the page's numbers, whatever the page shows.
+func TestSimulateFunction(t *testing.T) {
+	b := start(t, wide)
+	b.open("")
+	var raw string
+	b.eval(fmt.Sprintf(`window.suncask.simulate(%s)`, quote("#"+house+"&backup=1500-1800")), &raw)
+	var got, want state.Answer
+	if err := json.Unmarshal([]byte(raw), &got); err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal([]byte(state.Simulate(house+"&backup=1500-1800")), &want); err != nil {
+		t.Fatal(err)
+	}
+	if r := got.BoughtYearKWh/want.BoughtYearKWh - 1; r > 1e-9 || r < -1e-9 || got.ColdDaysYear != want.ColdDaysYear || got.Version != 1 {
+		t.Errorf("in the browser %+v, natively %+v", got, want)
+	}
+	b.open("#" + house + "&backup=1500-1800")
+	if v := b.value("out-bought-year"); v != got.BoughtYearKWh {
+		t.Errorf("the page shows %v kWh, the function %v", v, got.BoughtYearKWh)
+	}
+	b.clean()
+}
+
+// A panic in the program is told in words and the house is kept.
+func TestPanic_IsTold(t *testing.T) {
+	b := start(t, phone)
+	b.open("#" + house + "&backup=1500-1800")
+	x, y, path := b.around("#grip-1-hit", 40, 4)
+	b.run(chromedp.Evaluate(`document.getElementById('pool').remove()`, nil))
+	f := finger{b, true}
+	f.event("down", x, y)
+	for _, p := range path {
+		f.event("move", p[0], p[1])
+		b.frame()
+	}
+	f.event("up", x, y)
+	var state, hash string
+	var hidden bool
+	b.eval(`document.documentElement.dataset.state`, &state)
+	b.eval(`location.hash`, &hash)
+	b.eval(`document.getElementById('trouble').hidden`, &hidden)
+	if got := b.text("#trouble"); state != "failed" || hidden || !strings.Contains(got, "kept in the address") {
+		t.Errorf("state %s, hidden %v, words %q", state, hidden, got)
+	}
+	if !strings.Contains(hash, "people=4") {
+		t.Errorf("the link is %s", hash)
+	}
+	b.shot("trouble")
+}
+
+// axe-core finds nothing to complain about, in any state and theme.
+func TestAccessibility_Axe(t *testing.T) {
+	axe, err := os.ReadFile("../node_modules/axe-core/axe.min.js")
+	if err != nil {
+		t.Fatal(err)
+	}
+	narrow := screen{"narrow", 320, 640, true, false}
+	for _, s := range []screen{phone, phoneDark, wide, wideDark, narrow} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			check := func(when string) {
+				t.Helper()
+				var found []string
+				b.run(chromedp.Evaluate(string(axe)+`;0`, nil), chromedp.Evaluate(`axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.html.slice(0, 120) + ' ' + n.failureSummary).join(' | ')))`, &found, awaitPromise))
+				for _, v := range found {
+					t.Errorf("%s: %s", when, v)
+				}
+			}
+			b.open("")
+			check("at rest")
+			for _, panel := range []string{"panel-home", "panel-roof", "panel-tank", "panel-prices"} {
+				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
+				b.frame()
+				check(panel)
+			}
+			b.shot("panel-" + s.name)
+			b.open("#v=1&tank=-5&backup=2230-0515")
+			check("with a refused value")
+			var wide bool
+			b.eval(fmt.Sprintf(`document.documentElement.scrollWidth > %d`, s.width), &wide)
+			if wide {
+				t.Error("the page is wider than the screen")
+			}
+		})
+	}
+}

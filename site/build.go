@@ -1,0 +1,135 @@
+package main
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"html"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"github.com/vugu/vugu"
+	"github.com/vugu/vugu/staticrender"
+
+	"suncask/engine/climate"
+	"suncask/ui"
+	"suncask/ui/state"
+	"suncask/ui/view"
+)
+
+// helperHash is the SHA-256 of vugu's helper script that the page was tested
+// with. Another one means another vugu: read what changed, then change this.
+const helperHash = "522085e7ca94752984d46fbfc4f86596f2a3e5eafd8c4f81d936d3fb8a7fdf98"
+
+func build() error {
+	if err := os.MkdirAll(dist, 0o755); err != nil {
+		return err
+	}
+	for _, name := range []string{"suncask.css", "icon.svg"} {
+		if err := copyFile(filepath.Join("site/static", name), filepath.Join(dist, name)); err != nil {
+			return err
+		}
+	}
+	root, err := output("go", "env", "GOROOT")
+	if err != nil {
+		return err
+	}
+	if err := copyFile(filepath.Join(root, "lib/wasm/wasm_exec.js"), filepath.Join(dist, "wasm_exec.js")); err != nil {
+		return err
+	}
+	helper, err := vuguHelper()
+	if err != nil {
+		return err
+	}
+	if err := os.WriteFile(filepath.Join(dist, "vugu.js"), helper, 0o644); err != nil {
+		return err
+	}
+	if err := index(); err != nil {
+		return err
+	}
+	return licences()
+}
+
+func copyFile(from, to string) error {
+	raw, err := os.ReadFile(from)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(to, raw, 0o644)
+}
+
+func output(name string, args ...string) (string, error) {
+	out, err := exec.Command(name, args...).Output()
+	if err != nil {
+		return "", fmt.Errorf("%s %s: %w", name, strings.Join(args, " "), err)
+	}
+	return strings.TrimSpace(string(out)), nil
+}
+
+// vuguHelper takes the script that vugu would hand to eval out of its source, so
+// that the page can load it from a file and forbid eval.
+func vuguHelper() ([]byte, error) {
+	dir, err := output("go", "list", "-m", "-f", "{{.Dir}}", "github.com/vugu/vugu")
+	if err != nil {
+		return nil, err
+	}
+	file, err := parser.ParseFile(token.NewFileSet(), filepath.Join(dir, "domrender/renderer-js-script.go"), nil, 0)
+	if err != nil {
+		return nil, err
+	}
+	text := ""
+	ast.Inspect(file, func(n ast.Node) bool {
+		if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING {
+			if s, err := strconv.Unquote(lit.Value); err == nil && len(s) > len(text) {
+				text = s
+			}
+		}
+		return true
+	})
+	sum := sha256.Sum256([]byte(text))
+	if got := hex.EncodeToString(sum[:]); got != helperHash {
+		return nil, fmt.Errorf("vugu's helper script has hash %s, the page was tested with %s", got, helperHash)
+	}
+	return []byte(text), nil
+}
+
+// index writes the page with the example house rendered into it: real numbers
+// before the WebAssembly has come.
+func index() error {
+	raw, err := os.ReadFile("site/static/index.html")
+	if err != nil {
+		return err
+	}
+	page, err := prerender()
+	if err != nil {
+		return err
+	}
+	var places strings.Builder
+	for _, p := range climate.Places() {
+		fmt.Fprintf(&places, "<option value=\"%s\">", html.EscapeString(p.Name+", "+p.Country))
+	}
+	text := strings.Replace(string(raw), "{{page}}", page, 1)
+	text = strings.Replace(text, "{{places}}", places.String(), 1)
+	return os.WriteFile(filepath.Join(dist, "index.html"), []byte(text), 0o644)
+}
+
+func prerender() (string, error) {
+	var out bytes.Buffer
+	renderer := staticrender.New(&out)
+	env, err := vugu.NewBuildEnv(renderer.EventEnv())
+	if err != nil {
+		return "", err
+	}
+	page := ui.NewPage(state.Open(""), view.New())
+	if err := renderer.Render(env.RunBuild(page)); err != nil {
+		return "", err
+	}
+	return out.String(), nil
+}

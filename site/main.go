@@ -1,0 +1,39 @@
+// Command site assembles the static site and serves it on this machine:
+//
+//	site build   puts everything but the WebAssembly and the bundles into dist/
+//	site sizes   prints what a first visit loads and fails above the ceilings
+//	site serve   serves dist/ and prints the address
+package main
+
+import (
+	"fmt"
+	"os"
+)
+
+// dist is where the site is put together, from the top of the project.
+const dist = "dist"
+
+func main() {
+	if len(os.Args) < 2 {
+		fail(fmt.Errorf("say build, sizes or serve"))
+	}
+	var err error
+	switch os.Args[1] {
+	case "build":
+		err = build()
+	case "sizes":
+		err = sizes()
+	case "serve":
+		err = serve()
+	default:
+		err = fmt.Errorf("unknown command %q: say build, sizes or serve", os.Args[1])
+	}
+	if err != nil {
+		fail(err)
+	}
+}
+
+func fail(err error) {
+	fmt.Fprintln(os.Stderr, "site:", err)
+	os.Exit(1)
+}

@@ -1,0 +1,71 @@
+package main
+
+import (
+	"bytes"
+	"compress/gzip"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"github.com/andybalholm/brotli"
+)
+
+// Ceilings of a first visit, bytes.
+const (
+	wasmBrotli = 1_250_000
+	wasmGzip   = 1_600_000
+	restBrotli = 260_000
+)
+
+// firstVisit are the files that the page loads beside the WebAssembly.
+var firstVisit = []string{"index.html", "suncask.css", "icon.svg", "wasm_exec.js", "vugu.js", "boot.js", "strip.js"}
+
+func sizes() error {
+	raw, gz, br, err := packed("suncask.wasm")
+	if err != nil {
+		return err
+	}
+	fmt.Printf("%-14s %9d raw %9d gzip %9d brotli (ceilings %d gzip, %d brotli)\n", "suncask.wasm", raw, gz, br, wasmGzip, wasmBrotli)
+	over := gz > wasmGzip || br > wasmBrotli
+	rest := 0
+	for _, name := range firstVisit {
+		raw, gz, br, err := packed(name)
+		if err != nil {
+			return err
+		}
+		fmt.Printf("%-14s %9d raw %9d gzip %9d brotli\n", name, raw, gz, br)
+		rest += br
+	}
+	fmt.Printf("%-14s %41d brotli (ceiling %d)\n", "all but wasm", rest, restBrotli)
+	if over || rest > restBrotli {
+		return fmt.Errorf("the first visit is above its ceiling")
+	}
+	return nil
+}
+
+// packed returns a file's size as it is, with gzip -9 and with brotli -11.
+func packed(name string) (raw, gz, br int, err error) {
+	text, err := os.ReadFile(filepath.Join(dist, name))
+	if err != nil {
+		return 0, 0, 0, err
+	}
+	var a, b bytes.Buffer
+	zip, err := gzip.NewWriterLevel(&a, gzip.BestCompression)
+	if err != nil {
+		return 0, 0, 0, err
+	}
+	if _, err := zip.Write(text); err != nil {
+		return 0, 0, 0, err
+	}
+	if err := zip.Close(); err != nil {
+		return 0, 0, 0, err
+	}
+	w := brotli.NewWriterLevel(&b, brotli.BestCompression)
+	if _, err := w.Write(text); err != nil {
+		return 0, 0, 0, err
+	}
+	if err := w.Close(); err != nil {
+		return 0, 0, 0, err
+	}
+	return len(text), a.Len(), b.Len(), nil
+}

@@ -1,0 +1,59 @@
+package format
+
+import (
+	"math/rand/v2"
+	"testing"
+)
+
+func TestClock_Inverse(t *testing.T) {
+	for m := range 1440 {
+		if got, ok := ParseClock(Clock(m)); !ok || got != m {
+			t.Fatalf("%d -> %q -> %d %v", m, Clock(m), got, ok)
+		}
+	}
+	for text, want := range map[string]int{"1445": 885, "7": 420, "7:30": 450, " 14.45 ": 885, "23:59": 1439} {
+		if got, ok := ParseClock(text); !ok || got != want {
+			t.Errorf("%q: %d %v", text, got, ok)
+		}
+	}
+	for _, text := range []string{"", "25:00", "12:60", "-1:00", "noon", "1:2:3", "12345", "+5"} {
+		if got, ok := ParseClock(text); ok {
+			t.Errorf("%q is read as %d", text, got)
+		}
+	}
+}
+
+func TestNumber_Inverse_Property(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 1))
+	for range 5000 {
+		n := float64(r.IntN(20000001)-10000000) / 100
+		if got, ok := Parse(Number(n, 2)); !ok || got != n {
+			t.Fatalf("%v -> %q -> %v %v", n, Number(n, 2), got, ok)
+		}
+		if got, ok := Parse(Input(n)); !ok || got != n {
+			t.Fatalf("%v -> %q -> %v %v", n, Input(n), got, ok)
+		}
+	}
+	for text, want := range map[string]float64{"0,24": 0.24, " 1.5 ": 1.5, "-3": -3, "\u22123": -3} {
+		if got, ok := Parse(text); !ok || got != want {
+			t.Errorf("%q: %v %v", text, got, ok)
+		}
+	}
+	for _, text := range []string{"", "abc", "1.2.3", "1,000.5", "1e5", "NaN", "Inf", "0x10", "--1"} {
+		if got, ok := Parse(text); ok {
+			t.Errorf("%q is read as %v", text, got)
+		}
+	}
+}
+
+func TestText_Examples(t *testing.T) {
+	for _, c := range [][2]string{
+		{Number(12345.6, 1), "12" + Space + "345.6"}, {Number(1234, 0), "1234"}, {Number(-0.001, 2), "0.00"},
+		{Number(-5, 0), "\u22125"}, {Duration(210), "3" + Space + "h 30" + Space + "min"}, {Duration(0), "0" + Space + "min"},
+		{Money(153.4, "EUR"), "EUR" + Space + "153"}, {Money(0.104, "R"), "R" + Space + "0.10"},
+	} {
+		if c[0] != c[1] {
+			t.Errorf("%q, want %q", c[0], c[1])
+		}
+	}
+}

@@ -1,0 +1,190 @@
+package ui
+
+import (
+	"github.com/vugu/vugu"
+
+	"suncask/engine/care"
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+	"suncask/ui/dial"
+	"suncask/ui/format"
+	"suncask/ui/state"
+	"suncask/ui/view"
+	"suncask/ui/words"
+)
+
+// Host is what the page asks of the browser around it.
+type Host interface {
+	Changed() // the scenario is another one: link and strip follow
+	Share() (copied bool, link string)
+}
+
+// Page is the whole page.
+type Page struct {
+	Store *state.Store
+	View  *view.View
+	Host  Host // nil when rendered outside a browser
+
+	Panel     int // open panel, -1 none
+	LinkShown string
+	Copied    bool
+
+	attrs map[[2]string]string
+}
+
+// NewPage returns a page that shows a store.
+func NewPage(s *state.Store, v *view.View) *Page {
+	return &Page{Store: s, View: v, Panel: -1}
+}
+
+// Compute takes the frame that the templates read.
+func (c *Page) Compute(vugu.ComputeCtx) {
+	if c.attrs == nil {
+		c.attrs = map[[2]string]string{}
+	}
+	clear(c.attrs)
+	for _, a := range c.View.Frame(c.Store) {
+		c.attrs[[2]string{a.ID, a.Name}] = a.Value
+	}
+}
+
+// A is an attribute of the frame; an empty name is the text.
+func (c *Page) A(id, name string) string { return c.attrs[[2]string{id, name}] }
+
+// T is a text of the page.
+func (c *Page) T(k words.Key) string { return c.View.Words.Text(k) }
+
+func yes(b bool) string {
+	if b {
+		return "true"
+	}
+	return "false"
+}
+
+// drops are the indices of the marks on the track of uses.
+func (c *Page) drops() []int {
+	uses := make([]dial.Mark, 0, len(c.Store.Results.Day.Uses))
+	for _, u := range c.Store.Results.Day.Uses {
+		uses = append(uses, dial.Mark{Minute: u.Minute, Litres: u.Litres})
+	}
+	list := make([]int, len(dial.Drops(uses)))
+	for i := range list {
+		list[i] = i
+	}
+	return list
+}
+
+func (c *Page) house() string {
+	if c.Store.Example() {
+		return c.T(words.ExampleHouse)
+	}
+	return c.T(words.YourHouse)
+}
+
+func (c *Page) month() string { return c.View.Words.Months[c.Store.Scenario.Month] }
+
+// monthName is the month's name beside the day choice, short enough for a phone.
+func (c *Page) turnMonth(by int) {
+	c.Store.Choose(scenario.Month, (int(c.Store.Scenario.Month)+by+12)%12)
+	c.changed()
+}
+
+func (c *Page) choose(id scenario.FieldID, choice int) {
+	c.Store.Choose(id, choice)
+	c.changed()
+}
+
+func (c *Page) typed(event vugu.DOMEvent, id scenario.FieldID) {
+	c.Store.Type(id, event.PropString("target", "value"))
+	c.changed()
+}
+
+func (c *Page) confirm(id scenario.FieldID) {
+	c.Store.Confirm(id)
+	c.changed()
+}
+
+func (c *Page) typedEdge(event vugu.DOMEvent, part dial.Part) {
+	c.Store.TypeEdge(part, event.PropString("target", "value"))
+	c.changed()
+}
+
+func (c *Page) undo() {
+	c.Store.Undo()
+	c.changed()
+}
+
+func (c *Page) open(panel int) {
+	if c.Panel == panel {
+		panel = -1
+	}
+	c.Panel = panel
+}
+
+func (c *Page) share() {
+	if c.Host != nil {
+		c.Copied, c.LinkShown = c.Host.Share()
+	}
+}
+
+func (c *Page) closeShare() { c.LinkShown = "" }
+
+func (c *Page) changed() {
+	c.LinkShown = ""
+	if c.Host != nil {
+		c.Host.Changed()
+	}
+}
+
+// linkProblems are the sentences about a link's refused parts.
+func (c *Page) linkProblems() []string {
+	var list []string
+	for _, p := range c.Store.LinkProblems {
+		list = append(list, c.View.Words.Problem(p))
+	}
+	return list
+}
+
+func (c *Page) dismissProblems() { c.Store.LinkProblems = nil }
+
+// hoursProblem is the sentence about a typed time, empty if it was good.
+func (c *Page) hoursProblem() string { return c.problem(scenario.BackupHours) }
+
+func (c *Page) problem(id scenario.FieldID) string {
+	if r, ok := c.Store.Refused[id]; ok {
+		return c.View.Words.Problem(r.Problem)
+	}
+	return ""
+}
+
+func (c *Page) accuracy() string {
+	p, _ := climate.PlaceBySlug(c.Store.Scenario.Place)
+	return c.View.Words.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, climate.TemperatureErrorK)
+}
+
+func (c *Page) findings() []string {
+	var list []string
+	for _, f := range care.Findings(&c.Store.Scenario) {
+		list = append(list, c.View.Words.Finding(f))
+	}
+	return list
+}
+
+// legend explains the middle of the dial.
+func (c *Page) legend() string {
+	list := ""
+	for i, n := range dial.Rings(c.Store.Scenario.ShowerMinutes*c.Store.Scenario.ShowerFlow, c.Store.Results.Day.FullL) {
+		if i > 0 {
+			list += ", "
+		}
+		list += format.Number(float64(n), 0)
+	}
+	return c.View.Words.Text(words.PoolLegend, list)
+}
+
+func (c *Page) dayNote() string {
+	if c.Store.Results.Day.Varies {
+		return c.T(words.AsIfEveryDay) + "; " + c.T(words.VariesDaily)
+	}
+	return c.T(words.AsIfEveryDay)
+}

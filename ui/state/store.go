@@ -1,0 +1,161 @@
+// Package state holds what the page knows: the scenario, what was simulated from
+// it, the gesture in progress and what was refused. It is plain Go; nothing else
+// changes these values.
+package state
+
+import (
+	"errors"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+	"suncask/ui/dial"
+)
+
+// undoDepth is how many changes can be taken back.
+const undoDepth = 50
+
+// Results are everything simulated for one set of backup hours.
+type Results struct {
+	Year simulate.Year
+	Day  simulate.Day
+	Dull simulate.Day // the same month's dull day
+}
+
+// Before is what the page showed when a gesture began.
+type Before struct {
+	Window dial.Window
+	Total  simulate.Flows
+	Day    simulate.Flows
+	Trace  []simulate.Point
+}
+
+// Refused is a field's text that could not be used.
+type Refused struct {
+	Typed   string
+	Problem scenario.Problem
+}
+
+// Store is the page's state.
+type Store struct {
+	Scenario scenario.Scenario
+	Prepared *simulate.Prepared
+	Results  Results
+	Bare     simulate.Flows // the year with backup all day and no modules
+
+	LinkProblems []scenario.Problem
+	Refused      map[scenario.FieldID]Refused
+
+	Before *Before   // nil outside a gesture
+	Held   dial.Part // what the gesture moves
+	Ghost  int       // minute that a second tap would set, -1 none
+
+	undo   []scenario.Scenario
+	turn   dial.Turn
+	before Before
+	ws     simulate.Workspace
+	bareWS simulate.Workspace
+	year   simulate.Year // work space of Bare
+}
+
+// Open starts a store from a link's fragment. What cannot be read is kept in
+// LinkProblems.
+func Open(fragment string) *Store {
+	s := &Store{Refused: map[scenario.FieldID]Refused{}, Ghost: -1}
+	s.Load(fragment)
+	return s
+}
+
+// Load replaces the scenario by a link's; the present one is an undo away.
+func (s *Store) Load(fragment string) {
+	next, problems := scenario.Decode(fragment)
+	p, err := simulate.Prepare(&next, s.Prepared)
+	if err != nil {
+		problems = append(problems, weatherProblem(&next, err))
+		next.Place = scenario.Defaults(scenario.LatestVersion).Place
+		if p, err = simulate.Prepare(&next, nil); err != nil {
+			panic("state: the default place has no weather: " + err.Error())
+		}
+	}
+	if s.Prepared != nil && next != s.Scenario {
+		s.remember()
+	}
+	s.LinkProblems = problems
+	clear(s.Refused)
+	s.use(next, p)
+}
+
+// weatherProblem turns a refused record into words' terms.
+func weatherProblem(next *scenario.Scenario, err error) scenario.Problem {
+	p := scenario.Problem{Field: scenario.Place, Code: scenario.WeatherRefused, Got: next.Place}
+	var bright *climate.ClearSkyError
+	if errors.As(err, &bright) {
+		p.Got, p.Min, p.Max = bright.Place, float64(bright.Month), bright.Limit
+	}
+	return p
+}
+
+// use makes a scenario the present one and simulates it.
+func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
+	s.Scenario, s.Prepared = next, p
+	bare := next
+	bare.Modules = 0
+	if b, err := simulate.Prepare(&bare, p); err == nil {
+		b.RunYear(scenario.Backup{AllDay: true}, &s.bareWS, &s.year)
+		s.Bare = s.year.Total
+	}
+	s.simulate()
+}
+
+// simulate runs the day, its dull sister and the year for the present hours.
+func (s *Store) simulate() {
+	b, month := s.Scenario.Backup, int(s.Scenario.Month)
+	s.Prepared.RunDay(b, month, scenario.Dull, &s.ws, &s.Results.Dull)
+	s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
+	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
+}
+
+// Link is the fragment that restores the scenario.
+func (s *Store) Link() string { return scenario.Encode(&s.Scenario) }
+
+// Example tells whether nobody has confirmed anything: the invented house.
+func (s *Store) Example() bool {
+	const view = 1<<scenario.Month | 1<<scenario.SkyKind | 1<<scenario.BackupHours
+	return s.Scenario.Known&^view == 0
+}
+
+func (s *Store) remember() {
+	if len(s.undo) == undoDepth {
+		s.undo = append(s.undo[:0], s.undo[1:]...)
+	}
+	s.undo = append(s.undo, s.Scenario)
+}
+
+// CanUndo tells whether a change can be taken back.
+func (s *Store) CanUndo() bool { return len(s.undo) > 0 }
+
+// Undo takes the last change back.
+func (s *Store) Undo() {
+	if len(s.undo) == 0 {
+		return
+	}
+	last := s.undo[len(s.undo)-1]
+	s.undo = s.undo[:len(s.undo)-1]
+	s.Before, s.Ghost = nil, -1
+	clear(s.Refused)
+	p, err := simulate.Prepare(&last, s.Prepared)
+	if err != nil {
+		panic("state: a scenario that was in use cannot be prepared: " + err.Error())
+	}
+	s.use(last, p)
+}
+
+// window is the scenario's hours as the dial knows them.
+func (s *Store) window() dial.Window {
+	b := s.Scenario.Backup
+	return dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay}
+}
+
+func (s *Store) setWindow(w dial.Window) {
+	s.Scenario.Backup = scenario.Backup{Start: w.Start, End: w.End, AllDay: w.AllDay}
+}

@@ -1,0 +1,304 @@
+// Package view turns the state into what is on the page: texts, attributes of
+// the dial and data of the strip. Everything a gesture can change is one list of
+// attributes, used by the page's templates and by the painter of a gesture alike.
+package view
+
+import (
+	"fmt"
+	"math"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+	"suncask/ui/curve"
+	"suncask/ui/dial"
+	"suncask/ui/format"
+	"suncask/ui/state"
+	"suncask/ui/words"
+)
+
+// View builds frames; it keeps its work space between them.
+type View struct {
+	Words *words.Catalogue
+	in    dial.Input
+	list  []dial.Attr
+	strip curve.Strip
+}
+
+// New returns a view in English.
+func New() *View { return &View{Words: words.English()} }
+
+// Frame returns all attributes that a gesture can change, in the same order for
+// the same house. The list is valid until the next call.
+func (v *View) Frame(s *state.Store) []dial.Attr {
+	v.list = v.list[:0]
+	v.sentence(s)
+	v.figures(s)
+	v.hub(s)
+	v.steppers(s)
+	v.fill(s)
+	v.list = v.in.Figure(v.list)
+	v.gripWords(s)
+	return v.list
+}
+
+func (v *View) set(id, name, value string) {
+	v.list = append(v.list, dial.Attr{ID: id, Name: name, Value: value})
+}
+
+// output is a result: its text, and its unrounded value for scripts.
+func (v *View) output(id, text string, value float64) {
+	v.set(id, "", text)
+	v.set(id, "data-value", format.Exact(value))
+}
+
+func (v *View) sentence(s *state.Store) {
+	w, y := v.Words, &s.Results.Year.Total
+	days := w.Text(words.SentenceShowers, format.Number(float64(365-y.CoolDays), 0))
+	if y.CoolDays == 0 {
+		days = w.Text(words.SentenceAll)
+	}
+	v.set("say-days", "", days)
+	hours := v.Hours(s.Window())
+	if s.Window().Length() == 0 {
+		hours = w.Text(words.SentenceNever)
+	}
+	v.set("say-hours", "", hours)
+	v.set("say-cost", "", w.Text(words.SentenceCost, format.Money(y.Cost, s.Scenario.Currency)))
+	less, than := s.Bare.Cost-y.Cost, w.Text(words.SentenceThanBare)
+	if s.Before != nil {
+		less, than = s.Before.Total.Cost-y.Cost, w.Text(words.SentenceThanBefore)
+	}
+	v.set("say-less", "", v.lessOrMore(less, s.Scenario.Currency))
+	v.set("say-than", "", than)
+}
+
+// Hours writes backup hours: 14:45-18:15, all day or none.
+func (v *View) Hours(w dial.Window) string {
+	switch {
+	case w.AllDay:
+		return v.Words.Text(words.AllDay)
+	case w.Length() == 0:
+		return v.Words.Text(words.NoBackup)
+	}
+	return v.Words.Text(words.SentenceBackup, format.Clock(w.Start), format.Clock(w.End))
+}
+
+func (v *View) lessOrMore(less float64, currency string) string {
+	if less < 0 {
+		return v.Words.Text(words.SentenceMore, format.Money(-less, currency))
+	}
+	return v.Words.Text(words.SentenceLess, format.Money(less, currency))
+}
+
+func (v *View) figures(s *state.Store) {
+	y := &s.Results.Year.Total
+	currency := s.Scenario.Currency
+	v.output("out-cost-year", format.Money(y.Cost, currency), y.Cost)
+	v.output("out-bought-year", kWh(y.BoughtJ, 0), y.BoughtJ/simulate.JPerKWh)
+	v.output("out-solar-fraction", format.Number(100*y.SolarFraction(), 0)+format.Space+"%", y.SolarFraction())
+	v.output("out-cold-days", days(y.CoolDays), float64(y.CoolDays))
+	var cost, bought, sun, cool string
+	if b := s.Before; b != nil {
+		cost = v.change(y.Cost-b.Total.Cost, func(d float64) string { return format.Money(d, currency) })
+		bought = v.change((y.BoughtJ-b.Total.BoughtJ)/simulate.JPerKWh, func(d float64) string { return kWh(d*simulate.JPerKWh, 0) })
+		sun = v.change(100*(y.SolarFraction()-b.Total.SolarFraction()), func(d float64) string { return format.Number(d, 0) + format.Space + "%" })
+		cool = v.change(float64(y.CoolDays-b.Total.CoolDays), func(d float64) string { return days(int32(d)) })
+	}
+	v.set("change-cost", "", cost)
+	v.set("change-bought", "", bought)
+	v.set("change-sun", "", sun)
+	v.set("change-cool", "", cool)
+}
+
+func days(n int32) string {
+	if n == 1 {
+		return "1" + format.Space + "day"
+	}
+	return format.Number(float64(n), 0) + format.Space + "days"
+}
+
+func kWh(joules float64, decimals int) string {
+	return format.Number(joules/simulate.JPerKWh, decimals) + format.Space + "kWh"
+}
+
+// change says by how much a figure moved since the gesture began.
+func (v *View) change(by float64, text func(float64) string) string {
+	switch {
+	case math.Abs(by) < 1e-9:
+		return v.Words.Text(words.ChangeNone)
+	case by > 0:
+		return v.Words.Text(words.ChangeMore, text(by))
+	}
+	return v.Words.Text(words.ChangeLess, text(-by))
+}
+
+// hub is the middle of the dial: bought today, or the grip that is held.
+func (v *View) hub(s *state.Store) {
+	d := &s.Results.Day.Flows
+	top, middle, bottom := "", "", ""
+	if s.Before != nil {
+		w := s.Window()
+		top = v.Words.Text([...]words.Key{words.BackupStarts, words.BackupEnds, words.BackupMoves}[s.Held])
+		middle = format.Clock([...]int{w.Start, w.End, w.Start}[s.Held])
+		bottom = format.Duration(w.Length())
+		if w.AllDay || w.Length() == 0 {
+			bottom = v.Hours(w)
+		}
+		if s.Ghost >= 0 {
+			bottom = v.Words.Text(words.TapAgain)
+		}
+	}
+	v.set("hub-top", "", top)
+	v.set("hub-middle", "", middle)
+	v.set("hub-bottom", "", bottom)
+	class := "hub"
+	if s.Before != nil {
+		class = "hub busy"
+	}
+	v.set("hub", "class", class)
+	v.output("out-bought-day", format.Number(d.BoughtJ/simulate.JPerKWh, 1), d.BoughtJ/simulate.JPerKWh)
+	v.output("out-cost-day", format.Money(d.Cost, s.Scenario.Currency), d.Cost)
+}
+
+func (v *View) steppers(s *state.Store) {
+	w := s.Window()
+	v.set("time-0", "value", format.Clock(w.Start))
+	v.set("time-1", "value", format.Clock(w.End))
+}
+
+// gripWords is what screen readers hear of the grips.
+func (v *View) gripWords(s *state.Store) {
+	w := s.Window()
+	for i, k := range [2]words.Key{words.BackupStarts, words.BackupEnds} {
+		text := v.Words.Text(k) + " " + format.Clock([2]int{w.Start, w.End}[i])
+		if w.AllDay || w.Length() == 0 {
+			text += ", " + v.Hours(w)
+		}
+		v.set(fmt.Sprintf("grip-%d", i), "aria-valuetext", text)
+	}
+}
+
+// fill makes the dial's input from the state.
+func (v *View) fill(s *state.Store) {
+	in := &v.in
+	sc, d := &s.Scenario, &s.Results.Day
+	w := s.Window()
+	in.Start, in.End, in.AllDay = w.Start, w.End, w.AllDay
+	sun := &s.Prepared.Weather.Sun[climate.AverageDay(int(sc.Month))]
+	half := sun.Sunset * 720 / math.Pi
+	in.Rise, in.Set = sun.Noon*60-half, sun.Noon*60+half
+	in.SunW = d.SunW
+	in.FullSunW = math.Max(1, math.Min(sc.ElementW, float64(sc.Modules)*sc.ModuleW))
+	in.Prices = bands(sc, in.Prices[:0])
+	in.Uses = in.Uses[:0]
+	for _, u := range d.Uses {
+		in.Uses = append(in.Uses, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
+	}
+	in.Pool = state.Points(d.Trace.Points, in.Pool)
+	in.FullL = d.FullL
+	in.ShowerL = sc.ShowerMinutes * sc.ShowerFlow
+	in.Before, in.HasBefore, in.HeldGrip, in.Ghost = in.Before[:0], false, -1, s.Ghost
+	if b := s.Before; b != nil {
+		in.Before = state.Points(b.Trace, in.Before)
+		in.HasBefore, in.BeforeStart, in.BeforeEnd = true, b.Window.Start, b.Window.End
+		if s.Held != dial.Body {
+			in.HeldGrip = int(s.Held)
+		}
+	}
+}
+
+// bands are the day's prices relative to the highest.
+func bands(s *scenario.Scenario, list []dial.Band) []dial.Band {
+	if s.LowFrom == s.LowTo || s.LowPrice == s.Price {
+		return append(list, dial.Band{From: 0, To: dial.DayMinutes, Height: 0.4})
+	}
+	most := math.Max(s.Price, s.LowPrice)
+	from, to := float64(s.LowFrom), float64(s.LowTo)
+	if to < from {
+		to += dial.DayMinutes
+	}
+	return append(list, dial.Band{From: from, To: to, Height: s.LowPrice / most},
+		dial.Band{From: to, To: from + dial.DayMinutes, Height: s.Price / most})
+}
+
+// Strip returns the strip chart's data; valid until the next call.
+func (v *View) Strip(s *state.Store) *curve.Strip {
+	c, d := &v.strip, &s.Results.Day
+	water, fee := d.FullL, d.Flows.Cost
+	for i := range c.Series {
+		c.Series[i] = c.Series[i][:0]
+	}
+	add := func(series int, trace []simulate.Point, fee bool) {
+		for _, p := range trace {
+			y := p.UsableL
+			if fee {
+				y = p.Cost
+			}
+			c.Series[series] = append(c.Series[series], curve.Point{X: p.Minute / 60, Y: y})
+		}
+	}
+	add(curve.Water, d.Trace.Points, false)
+	add(curve.Money, d.Trace.Points, true)
+	if s.Scenario.Sky != scenario.Dull {
+		add(curve.WaterDull, s.Results.Dull.Trace.Points, false)
+	}
+	if b := s.Before; b != nil {
+		add(curve.WaterBefore, b.Trace, false)
+		add(curve.MoneyBefore, b.Trace, true)
+		fee = math.Max(fee, b.Day.Cost)
+	}
+	for _, p := range d.Trace.Points {
+		water = math.Max(water, p.UsableL)
+	}
+	c.MaxWater, c.MaxFee = curve.Nice(water), curve.Nice(math.Max(fee, 0.01))
+	for i := range c.Series {
+		top := c.MaxWater
+		if i == curve.Money || i == curve.MoneyBefore {
+			top = c.MaxFee
+		}
+		c.Series[i] = curve.Thin(c.Series[i], curve.MaxPoints, 24, top)
+	}
+	c.Series[curve.WindowWater] = hoursBand(s.Window(), c.MaxWater, c.Series[curve.WindowWater][:0])
+	c.Series[curve.WindowMoney] = hoursBand(s.Window(), c.MaxFee, c.Series[curve.WindowMoney][:0])
+	return c
+}
+
+// hoursBand is the backup hours as a line that stands at the top within them.
+func hoursBand(w dial.Window, top float64, list []curve.Point) []curve.Point {
+	length := w.Length()
+	if length == 0 {
+		return list
+	}
+	from, to := float64(w.Start)/60, float64(w.Start+length)/60
+	block := func(a, b float64) {
+		list = append(list, curve.Point{X: a}, curve.Point{X: a, Y: top}, curve.Point{X: b, Y: top}, curve.Point{X: b})
+	}
+	if length == dial.DayMinutes {
+		block(0, 24)
+		return list
+	}
+	if to > 24 {
+		block(0, to-24)
+		to = 24
+	}
+	block(from, to)
+	return list
+}
+
+// Twin is the strip in words, for those who cannot see it.
+func (v *View) Twin(s *state.Store) string {
+	points := s.Results.Day.Trace.Points
+	least, most := points[0], points[0]
+	for _, p := range points {
+		if p.UsableL < least.UsableL {
+			least = p
+		}
+		if p.UsableL > most.UsableL {
+			most = p
+		}
+	}
+	clock := func(p simulate.Point) string { return format.Clock(int(p.Minute) % dial.DayMinutes) }
+	return v.Words.Text(words.StripTwin, format.Number(least.UsableL, 0), clock(least), format.Number(most.UsableL, 0), clock(most),
+		format.Money(s.Results.Day.Flows.Cost, s.Scenario.Currency))
+}

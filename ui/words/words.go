@@ -1,0 +1,144 @@
+// Package words holds every sentence of the page, one file per language. The
+// engine speaks in codes with arguments; here they become text.
+package words
+
+import (
+	"fmt"
+
+	"suncask/engine/care"
+	"suncask/engine/scenario"
+	"suncask/ui/format"
+)
+
+// Catalogue is one language.
+type Catalogue struct {
+	Fields   map[scenario.FieldID]FieldText
+	Units    map[scenario.Unit]string
+	Problems map[scenario.Code]string // see Problem for the arguments
+	Findings map[care.Code]string
+	Months   [12]string
+	Page     map[Key]string
+}
+
+// FieldText names a field, its choices and what it means.
+type FieldText struct {
+	Name    string
+	Help    string
+	Choices []string
+}
+
+// Key names a text of the page.
+type Key int
+
+const (
+	Title Key = iota
+	ExampleHouse
+	YourHouse
+	Share
+	Undo
+	Close
+	SentenceShowers // args: days with warm water
+	SentenceAll
+	SentenceBackup // args: hours
+	SentenceNever
+	SentenceThanBare
+	SentenceThanBefore
+	SentenceCost // args: money
+	SentenceLess // args: money
+	SentenceMore
+	CaptionCost
+	CaptionSun
+	CaptionCool
+	CaptionBought
+	ChangeNone
+	ChangeMore // args: amount
+	ChangeLess
+	BoughtToday
+	BackupStarts
+	BackupEnds
+	BackupMoves
+	NoBackup
+	AllDay
+	TapAgain
+	StripWater
+	StripMoney
+	StripTwin // args: least litres, its time, most litres, its time, money
+	PoolLegend
+	AsIfEveryDay
+	VariesDaily
+	Cautions
+	CautionMore
+	Assumed
+	AssumedHelp
+	Range // args: min, max, unit
+	Change
+	PanelHome
+	PanelRoof
+	PanelTank
+	PanelPrices
+	LinkRefused
+	LinkCopied
+	LinkHere
+	Trouble
+	TroubleKept
+	PreviousMonth
+	NextMonth
+	Earlier
+	Later
+	DialName
+	GripHelp
+	Accuracy
+	Findings
+	Rule
+	BareHelp
+	Less
+	More
+	keyCount
+)
+
+// English is the catalogue the page shows.
+func English() *Catalogue { return &english }
+
+// Text returns one text of the page, with its arguments filled in.
+func (c *Catalogue) Text(k Key, args ...any) string {
+	if len(args) == 0 {
+		return c.Page[k]
+	}
+	return fmt.Sprintf(c.Page[k], args...)
+}
+
+// Problem says what was refused, what was given and what is allowed.
+func (c *Catalogue) Problem(p scenario.Problem) string {
+	name, unit := "", ""
+	if p.Field != scenario.NoField {
+		name = c.Fields[p.Field].Name
+		f := scenario.FieldOf(p.Field)
+		if u := c.Units[f.Unit]; u != "" {
+			unit = format.Space + u
+		}
+		if p.Code == scenario.UnknownChoice {
+			unit = list(f.Choices)
+		}
+	}
+	month := ""
+	if p.Code == scenario.WeatherRefused && p.Min >= 0 && p.Min < 12 {
+		month = c.Months[int(p.Min)]
+	}
+	return fmt.Sprintf(c.Problems[p.Code], name, p.Got, format.Input(p.Min), format.Input(p.Max), unit, month)
+}
+
+func list(names []string) string {
+	s := ""
+	for i, n := range names {
+		if i > 0 {
+			s += ", "
+		}
+		s += n
+	}
+	return s
+}
+
+// Finding says what a finding means, with its numbers.
+func (c *Catalogue) Finding(f care.Finding) string {
+	return fmt.Sprintf(c.Findings[f.Code], format.Number(f.Args[0], 0), format.Number(f.Args[1], 0))
+}

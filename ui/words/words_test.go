@@ -1,0 +1,57 @@
+package words
+
+import (
+	"strings"
+	"testing"
+
+	"suncask/engine/care"
+	"suncask/engine/scenario"
+)
+
+// Every code, field, unit and key has its words, and they take their arguments.
+func TestEnglish_Complete(t *testing.T) {
+	c := English()
+	for _, f := range scenario.Fields() {
+		text, ok := c.Fields[f.ID]
+		if !ok || text.Name == "" {
+			t.Errorf("field %s has no name", f.Key)
+		}
+		if len(text.Choices) != len(f.Choices) {
+			t.Errorf("field %s: %d choices in words, %d in the table", f.Key, len(text.Choices), len(f.Choices))
+		}
+		if _, ok := c.Units[f.Unit]; !ok {
+			t.Errorf("field %s: unit %d has no word", f.Key, f.Unit)
+		}
+	}
+	for code := scenario.NotANumber; code <= scenario.WeatherRefused; code++ {
+		text := c.Problem(scenario.Problem{Field: scenario.TankLitres, Code: code, Got: "-5", Min: 3, Max: 9})
+		if text == "" || strings.Contains(text, "%!") {
+			t.Errorf("problem %d: %q", code, text)
+		}
+	}
+	for _, code := range care.Codes() {
+		if text := c.Finding(care.Finding{Code: code, Args: [2]float64{55, 60}}); !strings.Contains(text, "55") {
+			t.Errorf("finding %d: %q", code, text)
+		}
+	}
+	for k := range keyCount {
+		if c.Page[k] == "" {
+			t.Errorf("page text %d is missing", k)
+		}
+	}
+}
+
+func TestProblem_Words(t *testing.T) {
+	c := English()
+	_, problems := scenario.Decode("v=1&tank=-5&tilt=200&place=atlantis")
+	want := []string{
+		"Tank: -5 is outside what is allowed, 30 to 1000\u202fL.",
+		"Tilt: 200 is outside what is allowed, 0 to 90\u202f\u00b0.",
+		"Place: \u201catlantis\u201d is not among the built-in places. Choose one from the list.",
+	}
+	for i, p := range problems {
+		if got := c.Problem(p); got != want[i] {
+			t.Errorf("%q, want %q", got, want[i])
+		}
+	}
+}

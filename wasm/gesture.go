@@ -1,0 +1,271 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"strconv"
+	"strings"
+	"syscall/js"
+
+	"suncask/ui/dial"
+	"suncask/ui/state"
+)
+
+// pointer is the drag in progress.
+type pointer struct {
+	active    bool
+	id        int
+	x, y      float64 // newest position, client pixels
+	fine      bool
+	left, top float64 // of the dial
+	scale     float64 // figure units for a client pixel
+	moved     bool    // since the last frame
+	everMoved bool
+}
+
+// listen attaches everything that is not a vugu event. Listeners sit on the
+// document, whose children vugu may exchange.
+func (a *app) listen() {
+	d := a.document
+	a.frame = a.guarded(func(js.Value) { a.onFrame() })
+	a.on(d, "pointerdown", a.onDown)
+	a.on(d, "pointermove", a.onMove)
+	a.on(d, "pointerup", a.onUp)
+	a.on(d, "pointercancel", func(e js.Value) { a.cancel() })
+	a.on(d, "keydown", a.onKey)
+	a.on(d, "keyup", func(js.Value) { a.endKeys() })
+	a.on(d, "click", a.onClick)
+	a.on(a.window, "blur", func(js.Value) { a.repeat.stop(a) })
+	a.on(a.window, "hashchange", func(js.Value) { a.onLink() })
+	a.on(a.window, "strip-ready", func(js.Value) { a.strip.show(a) })
+	a.on(a.window.Call("matchMedia", "(prefers-color-scheme: dark)"), "change", func(js.Value) {
+		a.strip.mounted = false
+		a.strip.show(a)
+	})
+}
+
+// part returns which part of the dial an event's target is, ok if it is one.
+func part(e js.Value) (dial.Part, bool) {
+	at := e.Get("target").Call("closest", "[data-part]")
+	if !at.Truthy() {
+		return 0, false
+	}
+	n, err := strconv.Atoi(at.Call("getAttribute", "data-part").String())
+	return dial.Part(n), err == nil
+}
+
+func (a *app) onDown(e js.Value) {
+	if a.pointer.active { // a second finger takes the drag back
+		a.cancel()
+		return
+	}
+	if button := e.Get("target").Call("closest", "[data-step]"); button.Truthy() {
+		a.repeat.start(a, button)
+		return
+	}
+	p, ok := part(e)
+	if !ok || e.Get("button").Int() != 0 {
+		return
+	}
+	box := a.document.Call("getElementById", "dial").Call("getBoundingClientRect")
+	a.pointer = pointer{
+		active: true, id: e.Get("pointerId").Int(), left: box.Get("left").Float(), top: box.Get("top").Float(),
+		scale: dial.Width / box.Get("width").Float(),
+	}
+	a.place(e)
+	a.store.Cancel() // a tap that waits for its second
+	a.store.Begin(p, a.finger())
+	target := e.Get("target").Call("closest", "[data-part]")
+	target.Call("setPointerCapture", a.pointer.id)
+	if p != dial.Body {
+		target.Call("focus", map[string]any{"preventScroll": true})
+	}
+	e.Call("preventDefault")
+	a.askFrame()
+}
+
+// place takes the newest position of the pointer.
+func (a *app) place(e js.Value) {
+	a.pointer.x, a.pointer.y = e.Get("clientX").Float(), e.Get("clientY").Float()
+	a.pointer.fine = e.Get("shiftKey").Bool()
+}
+
+// finger is the pointer's angle about the dial's centre, minutes.
+func (a *app) finger() float64 {
+	p := &a.pointer
+	minute, _ := dial.MinuteAt((p.x-p.left)*p.scale, (p.y-p.top)*p.scale)
+	return minute
+}
+
+func (a *app) onMove(e js.Value) {
+	if !a.pointer.active || e.Get("pointerId").Int() != a.pointer.id {
+		return
+	}
+	a.place(e)
+	a.pointer.moved, a.pointer.everMoved = true, true
+	a.askFrame()
+}
+
+func (a *app) askFrame() {
+	if !a.frameAsked {
+		a.frameAsked = true
+		a.window.Call("requestAnimationFrame", a.frame)
+	}
+}
+
+// onFrame is one frame of a gesture: turn the edge, run day and year, paint.
+func (a *app) onFrame() {
+	a.frameAsked = false
+	if a.store.Before == nil {
+		return
+	}
+	clock := a.window.Get("performance")
+	from := clock.Call("now")
+	if a.pointer.active && a.pointer.moved {
+		a.pointer.moved = false
+		step := state.Coarse
+		if a.pointer.fine {
+			step = state.Fine
+		}
+		a.store.Drag(a.finger(), step)
+	}
+	a.paint()
+	measure(clock, from)
+}
+
+// measure leaves the frame's time in the browser's own timeline.
+func measure(clock, from js.Value) {
+	clock.Call("measure", "dial-frame", map[string]any{"start": from, "end": clock.Call("now")})
+	if measured++; measured%1000 == 0 {
+		clock.Call("clearMeasures", "dial-frame")
+	}
+}
+
+var measured int
+
+func (a *app) paint() {
+	a.painter.paint(a.view.Frame(a.store))
+	a.strip.show(a)
+}
+
+func (a *app) onUp(e js.Value) {
+	a.repeat.stop(a)
+	if !a.pointer.active || e.Get("pointerId").Int() != a.pointer.id {
+		return
+	}
+	a.place(e)
+	if a.pointer.everMoved {
+		a.store.Drag(a.finger(), a.stepNow())
+	}
+	a.pointer.active = false
+	a.store.Commit()
+	a.render()
+}
+
+func (a *app) stepNow() int {
+	if a.pointer.fine {
+		return state.Fine
+	}
+	return state.Coarse
+}
+
+// cancel restores what was before the gesture.
+func (a *app) cancel() {
+	a.repeat.stop(a)
+	a.pointer.active = false
+	a.store.Cancel()
+	a.render()
+}
+
+// onKey moves the focused grip: arrows a quarter of an hour (with shift five
+// minutes), page keys an hour, home and end the limits, escape takes back.
+func (a *app) onKey(e js.Value) {
+	key := e.Get("key").String()
+	if key == "Escape" && a.store.Before != nil {
+		a.keyed = false
+		a.cancel()
+		return
+	}
+	p, ok := part(e)
+	if !ok || p == dial.Body || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
+		return
+	}
+	by := state.Coarse
+	if e.Get("shiftKey").Bool() {
+		by = state.Fine
+	}
+	switch key {
+	case "ArrowRight", "ArrowUp":
+	case "ArrowLeft", "ArrowDown":
+		by = -by
+	case "PageUp":
+		by = state.Page
+	case "PageDown":
+		by = -state.Page
+	case "Home", "End":
+		e.Call("preventDefault")
+		w := a.store.Window().NoBackup(p)
+		if key == "End" {
+			w = a.store.Window().FullDay(p)
+		}
+		a.store.SetWindow(w)
+		a.render()
+		return
+	default:
+		return
+	}
+	e.Call("preventDefault")
+	if !a.keyed {
+		a.keyed = true
+		a.store.Begin(p, 0)
+	}
+	a.store.Preview(p, by)
+	a.askFrame()
+}
+
+func (a *app) endKeys() {
+	if !a.keyed {
+		return
+	}
+	a.keyed = false
+	a.store.Commit()
+	a.render()
+}
+
+// onClick handles taps on staves, and buttons worked by keyboard or a reader.
+func (a *app) onClick(e js.Value) {
+	target := e.Get("target")
+	if target.Call("closest", "[data-stave]").Truthy() {
+		box := a.document.Call("getElementById", "dial").Call("getBoundingClientRect")
+		scale := dial.Width / box.Get("width").Float()
+		minute, _ := dial.MinuteAt((e.Get("clientX").Float()-box.Get("left").Float())*scale, (e.Get("clientY").Float()-box.Get("top").Float())*scale)
+		a.store.Tap(minute)
+		a.render()
+		return
+	}
+	if button := target.Call("closest", "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
+		p, by := stepOf(button)
+		a.store.SetWindow(a.store.Window().Step(p, by))
+		a.render()
+	}
+}
+
+// stepOf reads a stepper button: which edge, how many minutes.
+func stepOf(button js.Value) (dial.Part, int) {
+	edge, by, _ := strings.Cut(button.Call("getAttribute", "data-step").String(), ",")
+	p, _ := strconv.Atoi(edge)
+	n, _ := strconv.Atoi(by)
+	return dial.Part(p), n
+}
+
+// onLink opens a link that was put into the address by hand.
+func (a *app) onLink() {
+	fragment := a.window.Get("location").Get("hash").String()
+	if strings.TrimPrefix(fragment, "#") == a.written {
+		return
+	}
+	a.store.Cancel()
+	a.store.Load(fragment)
+	a.written = ""
+	a.render()
+}

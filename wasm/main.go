@@ -1,0 +1,124 @@
+//go:build js && wasm
+
+// Command wasm is the page's program in the browser: it joins the state to the
+// document, listens to pointers and keys, and paints the frames of a gesture.
+package main
+
+import (
+	"syscall/js"
+
+	"github.com/vugu/vugu"
+	"github.com/vugu/vugu/domrender"
+
+	"suncask/ui"
+	"suncask/ui/state"
+	"suncask/ui/view"
+)
+
+func main() {
+	a := &app{window: js.Global(), document: js.Global().Get("document")}
+	defer a.fail() // a panic before or in a render
+	fragment := a.window.Get("location").Get("hash").String()
+	a.store = state.Open(fragment)
+	a.view = view.New()
+	a.page = ui.NewPage(a.store, a.view)
+	a.page.Host = a
+	a.painter = newPainter(a.document)
+	a.publish()
+	a.listen()
+	renderer, err := domrender.New("#page")
+	if err != nil {
+		panic("wasm: " + err.Error())
+	}
+	a.env = renderer.EventEnv()
+	build, err := vugu.NewBuildEnv(a.env)
+	if err != nil {
+		panic("wasm: " + err.Error())
+	}
+	for ok := true; ok; ok = renderer.EventWait() {
+		if a.pointer.active || a.keyed {
+			a.waiting = true // a render asked for during a gesture waits for its end
+			continue
+		}
+		if err := renderer.Render(build.RunBuild(a.page)); err != nil {
+			panic("wasm: " + err.Error())
+		}
+		a.rendered()
+	}
+}
+
+// app is the page at work.
+type app struct {
+	window, document js.Value
+	store            *state.Store
+	view             *view.View
+	page             *ui.Page
+	env              vugu.EventEnv
+	painter          *painter
+	strip            strip
+	pointer          pointer
+	keyed            bool // a held key or button is a gesture
+	frameAsked       bool
+	waiting          bool
+	written          string // the link last written to the address
+	stopped          bool
+	frame            js.Func
+	repeat           repeater
+}
+
+// rendered follows a vugu render: the painter's memory is that frame now, and
+// the strip shows the same state.
+func (a *app) rendered() {
+	a.painter.remember(a.view.Frame(a.store))
+	a.strip.show(a)
+	a.writeLink()
+	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
+}
+
+// render asks vugu for a render from outside its own events.
+func (a *app) render() {
+	a.waiting = false
+	a.env.Lock()
+	a.env.UnlockRender()
+}
+
+// Changed is called by the page in its own events, whose render follows.
+func (a *app) Changed() {}
+
+// Share writes the link to the clipboard and returns it. Whether that worked is
+// known later; the link is shown either way.
+func (a *app) Share() (copied bool, link string) {
+	location := a.window.Get("location")
+	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Link()
+	clipboard := a.window.Get("navigator").Get("clipboard")
+	if clipboard.Truthy() {
+		clipboard.Call("writeText", link).Call("catch", a.window.Get("Function").Get("prototype"))
+		return true, link
+	}
+	return false, link
+}
+
+// writeLink puts the scenario into the address, at rest only.
+func (a *app) writeLink() {
+	link := a.store.Link()
+	if link == a.written {
+		return
+	}
+	if a.written != "" || len(a.store.LinkProblems) == 0 {
+		a.window.Get("history").Call("replaceState", js.Null(), "", "#"+link)
+	}
+	a.written = link
+}
+
+// publish offers the engine to scripts: window.suncask.simulate(fragment).
+func (a *app) publish() {
+	api := a.window.Get("Object").New()
+	api.Set("simulate", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		fragment := ""
+		if len(args) > 0 && args[0].Type() == js.TypeString {
+			fragment = args[0].String()
+		}
+		return state.Simulate(fragment)
+	}))
+	a.window.Set("suncask", api)
+}

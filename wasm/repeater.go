@@ -1,0 +1,54 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"syscall/js"
+
+	"suncask/ui/dial"
+)
+
+// repeater steps an edge while a stepper button is held: once at once, then
+// after a pause again and again. All of it is one gesture.
+type repeater struct {
+	on    bool
+	part  dial.Part
+	by    int
+	timer js.Value
+	tick  js.Func
+}
+
+const pauseMs, everyMs = 450, 110
+
+func (r *repeater) start(a *app, button js.Value) {
+	r.stop(a)
+	r.part, r.by = stepOf(button)
+	r.on = true
+	a.keyed = true
+	a.store.Cancel()
+	a.store.Begin(r.part, 0)
+	if !r.tick.Truthy() {
+		r.tick = a.guarded(func(js.Value) { a.repeat.again(a) })
+	}
+	a.store.Preview(r.part, r.by)
+	a.askFrame()
+	r.timer = a.window.Call("setTimeout", r.tick, pauseMs)
+}
+
+func (r *repeater) again(a *app) {
+	if !r.on {
+		return
+	}
+	a.store.Preview(r.part, r.by)
+	a.askFrame()
+	r.timer = a.window.Call("setTimeout", r.tick, everyMs)
+}
+
+func (r *repeater) stop(a *app) {
+	if !r.on {
+		return
+	}
+	r.on = false
+	a.window.Call("clearTimeout", r.timer)
+	a.endKeys()
+}
