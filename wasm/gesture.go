@@ -32,6 +32,12 @@ func (a *app) listen() {
 	a.on(d, "pointermove", a.onMove)
 	a.on(d, "pointerup", a.onUp)
 	a.on(d, "pointercancel", func(e js.Value) { a.cancel() })
+	// touch-action on parts of an SVG does not keep Chromium from scrolling.
+	d.Call("addEventListener", "touchstart", a.guarded(func(e js.Value) {
+		if _, ok := part(e); ok && e.Get("cancelable").Bool() {
+			e.Call("preventDefault")
+		}
+	}), map[string]any{"passive": false})
 	a.on(d, "keydown", a.onKey)
 	a.on(d, "keyup", func(js.Value) { a.endKeys() })
 	a.on(d, "click", a.onClick)
@@ -67,14 +73,12 @@ func (a *app) onDown(e js.Value) {
 	if !ok || e.Get("button").Int() != 0 {
 		return
 	}
-	box := a.document.Call("getElementById", "dial").Call("getBoundingClientRect")
-	a.pointer = pointer{
-		active: true, id: e.Get("pointerId").Int(), left: box.Get("left").Float(), top: box.Get("top").Float(),
-		scale: dial.Width / box.Get("width").Float(),
-	}
+	a.pointer = a.dialAt()
+	a.pointer.active, a.pointer.id = true, e.Get("pointerId").Int()
 	a.place(e)
-	a.store.Cancel() // a tap that waits for its second
-	a.store.Begin(p, a.finger())
+	minute, _ := a.pointer.polar()
+	a.store.SettleTap(minute)
+	a.store.Begin(p, minute)
 	target := e.Get("target").Call("closest", "[data-part]")
 	target.Call("setPointerCapture", a.pointer.id)
 	if p != dial.Body {
@@ -90,11 +94,16 @@ func (a *app) place(e js.Value) {
 	a.pointer.fine = e.Get("shiftKey").Bool()
 }
 
-// finger is the pointer's angle about the dial's centre, minutes.
-func (a *app) finger() float64 {
-	p := &a.pointer
-	minute, _ := dial.MinuteAt((p.x-p.left)*p.scale, (p.y-p.top)*p.scale)
-	return minute
+// dialAt is a pointer with the dial's place on the screen.
+func (a *app) dialAt() pointer {
+	box := a.document.Call("getElementById", "dial").Call("getBoundingClientRect")
+	return pointer{left: box.Get("left").Float(), top: box.Get("top").Float(), scale: dial.Width / box.Get("width").Float()}
+}
+
+// polar is the pointer's direction from the dial's centre, minutes, and its
+// distance in units of the figure.
+func (p *pointer) polar() (minute, r float64) {
+	return dial.MinuteAt((p.x-p.left)*p.scale, (p.y-p.top)*p.scale)
 }
 
 func (a *app) onMove(e js.Value) {
@@ -113,39 +122,64 @@ func (a *app) askFrame() {
 	}
 }
 
-// onFrame is one frame of a gesture: turn the edge, run day and year, paint.
+// onFrame is one frame of a gesture: turn the edge, run day and year, paint. On
+// a slow device dial and figures go first and the strip takes the next frame.
 func (a *app) onFrame() {
 	a.frameAsked = false
 	if a.store.Before == nil {
 		return
 	}
 	clock := a.window.Get("performance")
-	from := clock.Call("now")
-	if a.pointer.active && a.pointer.moved {
-		a.pointer.moved = false
-		step := state.Coarse
-		if a.pointer.fine {
-			step = state.Fine
+	from := clock.Call("now").Float()
+	if a.stripOwed {
+		a.stripOwed = false
+		a.strip.show(a)
+		a.measure(clock, "strip-frame", from)
+		if a.pointer.moved {
+			a.askFrame()
 		}
-		a.store.Drag(a.finger(), step)
+		return
 	}
-	a.paint()
-	measure(clock, from)
-}
-
-// measure leaves the frame's time in the browser's own timeline.
-func measure(clock, from js.Value) {
-	clock.Call("measure", "dial-frame", map[string]any{"start": from, "end": clock.Call("now")})
-	if measured++; measured%1000 == 0 {
-		clock.Call("clearMeasures", "dial-frame")
+	if a.pointer.active && a.pointer.moved {
+		a.drag()
 	}
-}
-
-var measured int
-
-func (a *app) paint() {
 	a.painter.paint(a.view.Frame(a.store))
-	a.strip.show(a)
+	if a.slow {
+		a.stripOwed = true
+		a.askFrame()
+	} else {
+		a.strip.show(a)
+	}
+	took := a.measure(clock, "dial-frame", from)
+	if !a.stripOwed {
+		a.slow = took > slowMs
+	} else if took < slowMs/4 {
+		a.slow = false
+	}
+}
+
+// slowMs is how long dial and strip together may take before they take turns.
+const slowMs = 14
+
+// measure leaves a frame's time in the browser's own timeline.
+func (a *app) measure(clock js.Value, name string, from float64) (ms float64) {
+	to := clock.Call("now").Float()
+	clock.Call("measure", name, map[string]any{"start": from, "end": to})
+	if a.measured++; a.measured%1000 == 0 {
+		clock.Call("clearMeasures")
+	}
+	return to - from
+}
+
+// drag turns the edge to where the pointer is.
+func (a *app) drag() {
+	a.pointer.moved = false
+	step := state.Coarse
+	if a.pointer.fine {
+		step = state.Fine
+	}
+	minute, _ := a.pointer.polar()
+	a.store.Drag(minute, step)
 }
 
 func (a *app) onUp(e js.Value) {
@@ -155,18 +189,11 @@ func (a *app) onUp(e js.Value) {
 	}
 	a.place(e)
 	if a.pointer.everMoved {
-		a.store.Drag(a.finger(), a.stepNow())
+		a.drag()
 	}
-	a.pointer.active = false
+	a.pointer.active, a.stripOwed = false, false
 	a.store.Commit()
 	a.render()
-}
-
-func (a *app) stepNow() int {
-	if a.pointer.fine {
-		return state.Fine
-	}
-	return state.Coarse
 }
 
 // cancel restores what was before the gesture.
@@ -235,12 +262,13 @@ func (a *app) endKeys() {
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
 	target := e.Get("target")
-	if target.Call("closest", "[data-stave]").Truthy() {
-		box := a.document.Call("getElementById", "dial").Call("getBoundingClientRect")
-		scale := dial.Width / box.Get("width").Float()
-		minute, _ := dial.MinuteAt((e.Get("clientX").Float()-box.Get("left").Float())*scale, (e.Get("clientY").Float()-box.Get("top").Float())*scale)
-		a.store.Tap(minute)
-		a.render()
+	if _, grip := part(e); !grip && target.Call("closest", "#dial").Truthy() {
+		at := a.dialAt()
+		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()
+		if minute, r := at.polar(); dial.OnRim(r) {
+			a.store.Tap(minute)
+			a.render()
+		}
 		return
 	}
 	if button := target.Call("closest", "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {

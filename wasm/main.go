@@ -59,6 +59,9 @@ type app struct {
 	pointer          pointer
 	keyed            bool // a held key or button is a gesture
 	frameAsked       bool
+	slow             bool // the strip takes every other frame
+	stripOwed        bool // it is the strip's turn
+	measured         int
 	waiting          bool
 	written          string // the link last written to the address
 	stopped          bool

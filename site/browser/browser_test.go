@@ -123,7 +123,15 @@ func (b *tab) open(fragment string) {
 
 func (b *tab) ready() {
 	b.t.Helper()
-	b.run(chromedp.Poll(`document.documentElement.dataset.state === 'ready' && document.querySelector('#strip svg') !== null`, nil, chromedp.WithPollingTimeout(30*time.Second)))
+	const done = `document.readyState === 'complete' && document.documentElement.dataset.state === 'ready' && document.querySelector('#strip svg') !== null`
+	for end := time.Now().Add(30 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+		ok := false
+		// A page that is being exchanged has no context for a moment.
+		if err := chromedp.Run(b.ctx, chromedp.Evaluate(done, &ok)); err == nil && ok {
+			return
+		}
+	}
+	b.t.Fatal("the page does not get ready")
 }
 
 // eval runs an expression and decodes its value.

@@ -45,6 +45,9 @@ func MinuteAt(x, y float64) (minute, r float64) {
 	return minute, math.Hypot(dx, dy)
 }
 
+// OnRim tells whether a distance from the centre is that of the staves.
+func OnRim(r float64) bool { return r >= windowR && r <= rimR+petalR }
+
 // path builds the d attribute of an SVG path with a tenth of a pixel.
 type path []byte
 

@@ -1,6 +1,8 @@
 package state
 
 import (
+	"math"
+
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -85,22 +87,33 @@ func (s *Store) SetWindow(w dial.Window) {
 // Window returns the present hours.
 func (s *Store) Window() dial.Window { return s.window() }
 
-// Tap shows what moving the nearer grip to a minute would do; a second tap
-// within tapMinutes of it keeps it, another one shows that instead.
+// Tap shows what moving the nearer grip to a minute would do; a second tap near
+// it keeps it, another one shows that instead.
 func (s *Store) Tap(minute float64) {
-	to := int(minute/Coarse+0.5) * Coarse % dial.DayMinutes
-	if s.Before != nil && s.Ghost >= 0 {
-		if d := (to - s.Ghost + dial.DayMinutes) % dial.DayMinutes; d <= tapMinutes || d >= dial.DayMinutes-tapMinutes {
-			s.Ghost = -1
-			s.Commit()
-			return
-		}
-		s.Cancel()
+	if s.SettleTap(minute) {
+		return
 	}
+	to := int(minute/Coarse+0.5) * Coarse % dial.DayMinutes
 	part := s.window().Nearer(float64(to))
 	s.Begin(part, 0)
 	s.Ghost = to
 	s.preview(s.window().Put(part, to))
+}
+
+// SettleTap ends a tap that waits for its second: keeps it if that is near, else
+// takes it back. It returns whether it was kept.
+func (s *Store) SettleTap(minute float64) bool {
+	if s.Before == nil || s.Ghost < 0 {
+		return false
+	}
+	near := math.Abs(math.Remainder(minute-float64(s.Ghost), dial.DayMinutes)) <= tapMinutes
+	s.Ghost = -1
+	if near {
+		s.Commit()
+	} else {
+		s.Cancel()
+	}
+	return near
 }
 
 const tapMinutes = 45

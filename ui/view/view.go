@@ -6,6 +6,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
@@ -100,10 +101,10 @@ func (v *View) figures(s *state.Store) {
 	v.output("out-cold-days", days(y.CoolDays), float64(y.CoolDays))
 	var cost, bought, sun, cool string
 	if b := s.Before; b != nil {
-		cost = v.change(y.Cost-b.Total.Cost, func(d float64) string { return format.Money(d, currency) })
-		bought = v.change((y.BoughtJ-b.Total.BoughtJ)/simulate.JPerKWh, func(d float64) string { return kWh(d*simulate.JPerKWh, 0) })
-		sun = v.change(100*(y.SolarFraction()-b.Total.SolarFraction()), func(d float64) string { return format.Number(d, 0) + format.Space + "%" })
-		cool = v.change(float64(y.CoolDays-b.Total.CoolDays), func(d float64) string { return days(int32(d)) })
+		cost = v.change(y.Cost-b.Total.Cost, 0)
+		bought = v.change((y.BoughtJ-b.Total.BoughtJ)/simulate.JPerKWh, 0)
+		sun = v.change(100*(y.SolarFraction()-b.Total.SolarFraction()), 0)
+		cool = v.change(float64(y.CoolDays-b.Total.CoolDays), 0)
 	}
 	v.set("change-cost", "", cost)
 	v.set("change-bought", "", bought)
@@ -122,15 +123,16 @@ func kWh(joules float64, decimals int) string {
 	return format.Number(joules/simulate.JPerKWh, decimals) + format.Space + "kWh"
 }
 
-// change says by how much a figure moved since the gesture began.
-func (v *View) change(by float64, text func(float64) string) string {
+// change says by how much a figure moved since the gesture began, in its unit.
+func (v *View) change(by float64, decimals int) string {
+	amount := format.Number(math.Abs(by), decimals)
 	switch {
-	case math.Abs(by) < 1e-9:
+	case strings.Trim(amount, "0.") == "":
 		return v.Words.Text(words.ChangeNone)
 	case by > 0:
-		return v.Words.Text(words.ChangeMore, text(by))
+		return v.Words.Text(words.ChangeMore, amount)
 	}
-	return v.Words.Text(words.ChangeLess, text(-by))
+	return v.Words.Text(words.ChangeLess, amount)
 }
 
 // hub is the middle of the dial: bought today, or the grip that is held.
