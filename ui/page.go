@@ -17,6 +17,7 @@ import (
 type Host interface {
 	Changed() // the scenario is another one: link and strip follow
 	Share() (copied bool, link string)
+	Reveal(id string) // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -83,7 +84,6 @@ func (c *Page) house() string {
 
 func (c *Page) month() string { return c.View.Words.Months[c.Store.Scenario.Month] }
 
-// monthName is the month's name beside the day choice, short enough for a phone.
 func (c *Page) turnMonth(by int) {
 	c.Store.Choose(scenario.Month, (int(c.Store.Scenario.Month)+by+12)%12)
 	c.changed()
@@ -119,6 +119,14 @@ func (c *Page) open(panel int) {
 		panel = -1
 	}
 	c.Panel = panel
+}
+
+// change opens the first group of inputs from the header.
+func (c *Page) change() {
+	c.Panel = 0
+	if c.Host != nil {
+		c.Host.Reveal(panels[0].id)
+	}
 }
 
 func (c *Page) share() {

@@ -26,6 +26,13 @@ func main() {
 	a.painter = newPainter(a.document)
 	a.publish()
 	a.listen()
+	a.toReveal = a.guarded(func(js.Value) {
+		if e := a.document.Call("getElementById", a.reveal); e.Truthy() {
+			e.Call("scrollIntoView")
+			e.Call("focus")
+		}
+		a.reveal = ""
+	})
 	renderer, err := domrender.New("#page")
 	if err != nil {
 		panic("wasm: " + err.Error())
@@ -62,6 +69,8 @@ type app struct {
 	slow             bool // the strip takes every other frame
 	stripOwed        bool // it is the strip's turn
 	measured         int
+	reveal           string // id of an element to bring into sight
+	toReveal         js.Func
 	waiting          bool
 	written          string // the link last written to the address
 	stopped          bool
@@ -75,6 +84,10 @@ func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
 	a.strip.show(a)
 	a.writeLink()
+	if a.reveal != "" {
+		// Not within vugu's own event: focus there would deadlock.
+		a.window.Call("setTimeout", a.toReveal, 0)
+	}
 	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
 }
 
@@ -87,6 +100,9 @@ func (a *app) render() {
 
 // Changed is called by the page in its own events, whose render follows.
 func (a *app) Changed() {}
+
+// Reveal scrolls to an element and focuses it, after the render that may make it.
+func (a *app) Reveal(id string) { a.reveal = id }
 
 // Share writes the link to the clipboard and returns it. Whether that worked is
 // known later; the link is shown either way.

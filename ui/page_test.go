@@ -1,0 +1,139 @@
+package ui
+
+import (
+	"bytes"
+	"testing"
+
+	"github.com/vugu/html"
+	"github.com/vugu/vugu"
+	"github.com/vugu/vugu/staticrender"
+
+	"suncask/engine/scenario"
+	"suncask/ui/dial"
+	"suncask/ui/state"
+	"suncask/ui/view"
+)
+
+// rendered is the page as vugu renders it: attributes by id, the text under "".
+func rendered(t *testing.T, p *Page) map[string]map[string]string {
+	t.Helper()
+	var out bytes.Buffer
+	r := staticrender.New(&out)
+	env, err := vugu.NewBuildEnv(r.EventEnv())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := r.Render(env.RunBuild(p)); err != nil {
+		t.Fatal(err)
+	}
+	root, err := html.Parse(&out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := map[string]map[string]string{}
+	var walk func(*html.Node)
+	walk = func(n *html.Node) {
+		if n.Type == html.ElementNode {
+			attrs := map[string]string{}
+			for _, a := range n.Attr {
+				attrs[a.Key] = a.Val
+			}
+			if id := attrs["id"]; id != "" {
+				if found[id] != nil {
+					t.Errorf("id %q twice", id)
+				}
+				if n.FirstChild != nil && n.FirstChild.Type == html.TextNode && n.FirstChild.NextSibling == nil {
+					attrs[""] = n.FirstChild.Data
+				}
+				found[id] = attrs
+			}
+		}
+		for c := n.FirstChild; c != nil; c = c.NextSibling {
+			walk(c)
+		}
+	}
+	walk(root)
+	return found
+}
+
+// What the painter of a gesture would write is what the templates render, so the
+// render at a gesture's end cannot jump.
+func TestTemplate_EqualsPainter(t *testing.T) {
+	gesture := func(s *state.Store) {
+		s.Begin(dial.EndGrip, 1080)
+		s.Drag(100, state.Coarse)
+	}
+	for name, c := range map[string]struct {
+		link string
+		then func(*state.Store)
+	}{
+		"example at rest":      {"", func(*state.Store) {}},
+		"in a gesture":         {"", gesture},
+		"no backup":            {"v=1&backup=none1200&month=dec&sky=dull", func(*state.Store) {}},
+		"all day, two prices":  {"v=1&backup=all0300&lowfrom=1320&lowto=360", func(*state.Store) {}},
+		"large profile, polar": {"v=1&place=mcmurdo&uses=l&backup=2300-0500&month=jun", gesture},
+		"a tap that waits":     {"v=1&people=6&tank=80", func(s *state.Store) { s.Tap(400) }},
+	} {
+		s, v := state.Open(c.link), view.New()
+		c.then(s)
+		got := rendered(t, NewPage(s, v))
+		for _, a := range v.Frame(s) {
+			at, ok := got[a.ID]
+			if !ok {
+				t.Errorf("%s: the templates have no element %q", name, a.ID)
+				continue
+			}
+			if a.Name == "value" { // a property, which static rendering leaves out
+				continue
+			}
+			if at[a.Name] != a.Value {
+				t.Errorf("%s: %s %q is rendered as %.60q, painted as %.60q", name, a.ID, a.Name, at[a.Name], a.Value)
+			}
+		}
+	}
+}
+
+// The page stays small: vugu's cost is linear in nodes.
+func TestPage_NodeBudget(t *testing.T) {
+	s := state.Open("")
+	p := NewPage(s, view.New())
+	var out bytes.Buffer
+	r := staticrender.New(&out)
+	env, err := vugu.NewBuildEnv(r.EventEnv())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := r.Render(env.RunBuild(p)); err != nil {
+		t.Fatal(err)
+	}
+	if n := bytes.Count(out.Bytes(), []byte("<")) / 2; n > 300 {
+		t.Errorf("%d elements, at most 300", n)
+	} else {
+		t.Logf("%d elements", n)
+	}
+}
+
+// Each panel shows its fields with name, range and unit.
+func TestPanels_Rows(t *testing.T) {
+	s := state.Open("v=1&tank=200")
+	p := NewPage(s, view.New())
+	seen := map[scenario.FieldID]bool{}
+	for i := range panels {
+		p.Panel = i
+		for _, r := range (&Panels{Page: p}).rows() {
+			seen[r.id] = true
+			if r.name == "" || r.decimal && r.allowed == "" {
+				t.Errorf("%+v", r)
+			}
+			if r.assumed == (r.id == scenario.TankLitres) {
+				t.Errorf("%s: assumed %v", r.key, r.assumed)
+			}
+		}
+	}
+	for _, f := range scenario.Fields() {
+		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours
+		if seen[f.ID] == onDial {
+			t.Errorf("field %s: in a panel %v", f.Key, seen[f.ID])
+		}
+	}
+}

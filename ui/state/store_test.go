@@ -1,0 +1,128 @@
+package state
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"suncask/engine/scenario"
+	"suncask/ui/dial"
+)
+
+func TestGesture_CommitUndoCancel(t *testing.T) {
+	s := Open("")
+	first, cost := s.Scenario, s.Results.Year.Total.Cost
+	s.Begin(dial.EndGrip, 0)
+	if !s.Drag(60, Coarse) || s.Results.Year.Total.Cost == cost || s.CanUndo() {
+		t.Error("a preview must change the figures and leave no undo")
+	}
+	s.Cancel()
+	if s.Scenario != first || s.Results.Year.Total.Cost != cost {
+		t.Errorf("cancelled: %+v", s.Scenario.Backup)
+	}
+	s.Begin(dial.EndGrip, 0)
+	s.Drag(60, Coarse)
+	s.Commit()
+	if s.Scenario.Backup.End != 1140 || !s.Scenario.Known.Has(scenario.BackupHours) || !s.CanUndo() {
+		t.Errorf("committed: %+v", s.Scenario.Backup)
+	}
+	s.Undo()
+	if s.Scenario != first || s.Results.Year.Total.Cost != cost {
+		t.Errorf("undone: %+v", s.Scenario)
+	}
+	s.Begin(dial.StartGrip, 0)
+	s.Commit()
+	if s.CanUndo() {
+		t.Error("a gesture that changed nothing leaves an undo")
+	}
+}
+
+func TestType_RefusedStays(t *testing.T) {
+	s := Open("")
+	before := s.Scenario
+	s.Type(scenario.TankLitres, "-5")
+	if s.Scenario != before || s.Text(scenario.TankLitres) != "-5" || s.Refused[scenario.TankLitres].Problem.Code != scenario.OutOfRange {
+		t.Errorf("%+v", s.Refused)
+	}
+	s.Type(scenario.TankLitres, "150")
+	if s.Scenario.TankLitres != 150 || len(s.Refused) != 0 || !strings.Contains(s.Link(), "tank=150") {
+		t.Errorf("%v, link %s", s.Refused, s.Link())
+	}
+	s.Type(scenario.Price, "0,305")
+	if s.Scenario.Price != 0.305 {
+		t.Errorf("price %v", s.Scenario.Price)
+	}
+	s.Type(scenario.Place, "cape town")
+	if s.Scenario.Place != "cape-town" {
+		t.Errorf("place %s, %v", s.Scenario.Place, s.Refused)
+	}
+	s.Type(scenario.LowFrom, "22:00")
+	if s.Scenario.LowFrom != 1320 {
+		t.Errorf("low price from %d, %v", s.Scenario.LowFrom, s.Refused)
+	}
+	if back, problems := scenario.Decode(s.Link()); len(problems) > 0 || back != s.Scenario {
+		t.Errorf("the link %s gives %v", s.Link(), problems)
+	}
+}
+
+func TestConfirm_MarksOnly(t *testing.T) {
+	s := Open("")
+	if !s.Example() {
+		t.Error("an empty link is the example house")
+	}
+	cost := s.Results.Year.Total.Cost
+	s.Confirm(scenario.TankLitres)
+	if s.Example() || s.Results.Year.Total.Cost != cost || !strings.Contains(s.Link(), "tank=200") {
+		t.Errorf("link %s", s.Link())
+	}
+}
+
+func TestSimulate_AcceptsAnything(t *testing.T) {
+	for _, fragment := range []string{"", "v=1&tank=150", "#v=1&tank=-5&x", "%%%", strings.Repeat("x=1&", 40000), "v=1&place=tongaat-kwazulu-natal"} {
+		var a Answer
+		if err := json.Unmarshal([]byte(Simulate(fragment)), &a); err != nil {
+			t.Fatalf("%.20q: %v", fragment, err)
+		}
+		if a.Version != ScriptVersion || a.CostYear <= 0 || a.WorstBalance > 1e-9 {
+			t.Errorf("%.20q: %+v", fragment, a)
+		}
+		if bad := !strings.HasPrefix(fragment, "v=1&tank=150") && fragment != ""; bad != (len(a.Refused) > 0) {
+			t.Errorf("%.20q: refused %v", fragment, a.Refused)
+		}
+	}
+}
+
+func TestTap_SecondKeeps(t *testing.T) {
+	s := Open("")
+	s.Tap(400) // 06:40: nearer to 15:00 going back than to 18:00? the start grip
+	if s.Ghost != 405 || s.Before == nil {
+		t.Fatalf("after one tap: ghost %d", s.Ghost)
+	}
+	s.Tap(20)
+	if s.Ghost != 15 {
+		t.Errorf("a tap elsewhere shows %d", s.Ghost)
+	}
+	s.Tap(30)
+	if s.Before != nil || s.Scenario.Backup.End != 15 {
+		t.Errorf("kept: %+v", s.Scenario.Backup)
+	}
+}
+
+func FuzzType(f *testing.F) {
+	f.Add(int8(9), "150")
+	f.Add(int8(0), "Lisbon, Portugal")
+	f.Add(int8(23), "€")
+	s := Open("")
+	f.Fuzz(func(t *testing.T, id int8, text string) {
+		if id < 0 || int(id) >= len(scenario.Fields()) || scenario.FieldID(id) == scenario.BackupHours {
+			return
+		}
+		next := s.Scenario
+		if p := read(&next, scenario.FieldID(id), text); p != nil {
+			return
+		}
+		if p := next.Problems(); len(p) > 0 {
+			t.Fatalf("field %d, %q is taken and wrong: %v", id, text, p)
+		}
+	})
+}
