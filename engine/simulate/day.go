@@ -73,19 +73,15 @@ const (
 func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Workspace, out *Day) {
 	p.timeline(b, ws, false)
 	r := p.start(b, ws)
-	sunW, coldC := &p.skyW[month][sky], p.skyColdC[month]
-	potential := 0.0
-	for _, w := range sunW {
-		potential += w * 3600
-	}
-	out.SunW, out.ColdC = *sunW, coldC
+	sun, coldC := &p.sky[month][sky], p.skyColdC[month]
+	out.SunW, out.ColdC = sun.power, coldC
 	out.Varies = true
 	var last [meanRounds]Flows
 	var before [128]float64
 	content := ws.tank.ContentJ()
 	for out.Rounds = 1; out.Rounds <= maxRounds; out.Rounds++ {
 		f := &last[out.Rounds%meanRounds]
-		r.run(sunW, potential, coldC, f)
+		r.run(sun, coldC, f)
 		moved := 0.0
 		for i := range p.uses {
 			heat := ws.served[i].HeatJ
@@ -102,7 +98,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 			break
 		}
 	}
-	r.traced(b, sunW, potential, coldC, out)
+	r.traced(b, sun, coldC, out)
 	if out.Varies {
 		out.Rounds = maxRounds
 		out.Flows = Flows{}
@@ -126,19 +122,19 @@ func (f *Flows) scale(k float64) {
 func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, out *Day) {
 	r := p.start(b, ws)
 	ws.tank.Load(&y.Midnight[day])
-	out.SunW, out.ColdC = p.sunW[day], p.Weather.ColdC[day]
+	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.Varies, out.Rounds = false, 1
-	r.traced(b, &p.sunW[day], p.sunJ[day], out.ColdC, out)
+	r.traced(b, &p.sun[day], out.ColdC, out)
 }
 
 // traced runs a day from the tank's present state and keeps its curve.
-func (r *dayRun) traced(b scenario.Backup, sunW *[24]float64, potential, coldC float64, out *Day) {
+func (r *dayRun) traced(b scenario.Backup, sun *sunDay, coldC float64, out *Day) {
 	p, ws := r.p, r.ws
 	p.timeline(b, ws, true)
 	out.Trace.Points = out.Trace.Points[:0]
 	r.trace = &out.Trace
 	r.trace.point(r, 0, coldC, &Flows{})
-	r.run(sunW, potential, coldC, &out.Flows)
+	r.run(sun, coldC, &out.Flows)
 	r.trace.point(r, 86400, coldC, &out.Flows)
 	out.Uses = out.Uses[:0]
 	for i := range p.uses {

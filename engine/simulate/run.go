@@ -56,6 +56,7 @@ type Workspace struct {
 	events []event
 	served []tank.Served // by use, of the day running
 	run    dayRun
+	ramp   tank.Ramp
 }
 
 type eventKind uint8
@@ -73,15 +74,19 @@ const (
 type event struct {
 	at       float64 // s after midnight
 	kind     eventKind
-	i        int32   // hour, or index into steps
+	i        int32   // index into steps, or 1 where a window opens
+	hour     int32   // that holds the instant; 24 at the day's end
 	up, down float64 // e^(at/tau) and its inverse: spans between events are products
 }
 
 // timeline lists a day's events in order: the same for every day.
 func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	e := ws.events[:0]
-	for h := range 24 {
-		e = append(e, event{at: float64(h) * 3600, kind: hourStarts, i: int32(h)})
+	e = append(e, event{kind: hourStarts})
+	if p.exchange {
+		for h := 1; h < 24; h++ {
+			e = append(e, event{at: float64(h) * 3600, kind: hourStarts})
+		}
 	}
 	if !b.AllDay && b.Start != b.End {
 		e = append(e, event{at: float64(b.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(b.End) * 60, kind: windowEdge})
@@ -106,6 +111,7 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	for i := range e {
 		s := p.tankParams.Span(e[i].at)
 		e[i].up, e[i].down = s.Up, s.Down
+		e[i].hour = int32(e[i].at / 3600)
 	}
 	ws.events = e
 	if cap(ws.served) < len(p.uses) {
@@ -131,73 +137,51 @@ type dayRun struct {
 	trace  *Trace
 }
 
-// run takes the tank through a day with that sun power by hour and that cold
-// water, adds up what flowed and returns by how many joules the day's balance
-// fails to close.
-func (r *dayRun) run(sunW *[24]float64, potentialJ, coldC float64, f *Flows) (imbalanceJ float64) {
+// run takes the tank through a day with that sun and that cold water, adds up
+// what flowed and returns by how many joules the day's balance fails to close.
+func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) {
 	p, ws := r.p, r.ws
 	t := &ws.tank
 	t.ClearLedger()
 	before := t.ContentJ()
-	clear(ws.served)
+	served := ws.served
+	clear(served)
 	*f = Flows{}
-	power, open := 0.0, r.open0
+	open := r.open0
 	price := p.prices.At(0) / JPerKWh
 	now := &ws.events[0]
-	advance := func(to *event) {
-		dt := to.at - now.at
-		if dt <= 0 {
-			return
-		}
-		span := tank.Span{Seconds: dt, Up: to.up * now.down, Down: to.down * now.up}
-		now = to
-		switch {
-		case open:
-			got := t.HeatSpan(span, p.backupW, &p.element, &r.backup)
-			f.BoughtJ += got
-			f.Cost += got * price
-		case power > 0:
-			f.SunJ += t.HeatSpan(span, power, &p.element, &r.sun)
-		default:
-			t.RestSpan(span)
-		}
-	}
 	for i := range ws.events {
 		e := &ws.events[i]
+		if e.at > now.at {
+			if open {
+				got := t.HeatSpan(tank.Span{Seconds: e.at - now.at, Up: e.up * now.down, Down: e.down * now.up}, p.backupW, &p.element, &r.backup)
+				f.BoughtJ += got
+				f.Cost += got * price
+			} else {
+				r.shine(sun, now, e, f)
+			}
+			now = e
+		}
 		switch e.kind {
 		case hourStarts:
-			w := sunW[e.i]
 			if p.exchange {
-				advance(e)
 				t.Exchange(3600, p.element.Low)
 			}
-			if w != power {
-				if !open {
-					advance(e)
-				}
-				power = w
-			}
 		case windowEdge:
-			advance(e)
 			open = e.i == 1
 		case priceEdge:
-			advance(e)
 			price = p.prices.At(int(e.at/60+0.5)) / JPerKWh
 		case sample:
-			advance(e)
 			r.trace.point(r, e.at, coldC, f)
 		case drawing:
-			advance(e)
-			if r.trace != nil {
-				r.trace.point(r, e.at, coldC, f)
-			}
 			step := &p.steps[e.i]
-			t.Draw(&step.draw, coldC, &ws.served[step.use])
 			if r.trace != nil {
 				r.trace.point(r, e.at, coldC, f)
 			}
-		case dayEnds:
-			advance(e)
+			t.Draw(&step.draw, coldC, &served[step.use])
+			if r.trace != nil {
+				r.trace.point(r, e.at, coldC, f)
+			}
 		}
 	}
 	r.count(f)
@@ -206,8 +190,36 @@ func (r *dayRun) run(sunW *[24]float64, potentialJ, coldC float64, f *Flows) (im
 	l := t.Ledger()
 	f.LostJ = l.LossJ
 	f.StoredJ = after - before
-	f.UnusedSunJ = potentialJ - f.SunJ
+	f.UnusedSunJ = sun.j[24] - f.SunJ
 	return l.HeatJ + l.ColdJ - l.DrawnJ - l.LossJ - f.StoredJ
+}
+
+// shine lets the sun have the element from one event to the next: in one piece
+// where its thermostat stays out of it, else hour by hour.
+func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
+	t, c := &r.ws.tank, &r.p.clock
+	if sun.j[from.hour] == sun.j[min(to.hour+1, 24)] { // night
+		t.RestSpan(tank.Span{Seconds: to.at - from.at, Up: to.up * from.down, Down: to.down * from.up})
+		return
+	}
+	ramp := &r.ws.ramp
+	sun.between(c, from, to, ramp)
+	if t.HeatRamp(ramp, &r.p.element, r.sun.SetC) {
+		f.SunJ += ramp.Joules
+		return
+	}
+	at, up, down := from.at, from.up, from.down
+	for h := from.hour; at < to.at; h++ {
+		next, nextUp, nextDown := to.at, to.up, to.down
+		if h < to.hour {
+			next, nextUp, nextDown = float64(h+1)*3600, c.g[h+1], c.d[h+1]
+		}
+		if next > at {
+			span := tank.Span{Seconds: next - at, Up: nextUp * down, Down: nextDown * up}
+			f.SunJ += t.HeatSpan(span, sun.power[h], &r.p.element, &r.sun)
+		}
+		at, up, down = next, nextUp, nextDown
+	}
 }
 
 // count adds up what the uses got and decides which ran cool: a body use with

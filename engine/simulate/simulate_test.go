@@ -153,7 +153,7 @@ func TestPrepare_ReusesStages(t *testing.T) {
 	s := a.Scenario
 	s.TankLitres = 150
 	b, err := Prepare(&s, a)
-	if err != nil || b.Weather != a.Weather || b.sunW != a.sunW {
+	if err != nil || b.Weather != a.Weather || b.sun[99].power != a.sun[99].power {
 		t.Errorf("stages not reused: %v", err)
 	}
 	s.TiltDeg = 60
@@ -162,7 +162,7 @@ func TestPrepare_ReusesStages(t *testing.T) {
 		t.Fatal(err)
 	}
 	fresh := prepared(t, func(x *scenario.Scenario) { *x = s })
-	if c.sunW != fresh.sunW || c.sunW == b.sunW {
+	if c.sun != fresh.sun || c.sun == b.sun {
 		t.Error("another tilt must give the sun of a fresh preparation, and another one than before")
 	}
 	s.Place = "tongaat-kwazulu-natal"

@@ -33,14 +33,14 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	out.WorstBalance = 0
 	var f Flows
 	for day := range firstWeek {
-		r.run(&p.sunW[day], p.sunJ[day], p.Weather.ColdC[day], &f)
+		r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 	}
 	day := 0
 	for m := range 12 {
 		for range climate.DaysIn[m] {
 			ws.tank.Save(&out.Midnight[day])
 			content := ws.tank.ContentJ()
-			off := r.run(&p.sunW[day], p.sunJ[day], p.Weather.ColdC[day], &f)
+			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 			through := f.SunJ + f.BoughtJ + f.DeliveredJ + f.LostJ + content
 			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
 			out.Day[day] = f

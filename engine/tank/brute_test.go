@@ -259,13 +259,13 @@ func compare(t *testing.T, h house) {
 					sun += got
 				}
 			}
-			// Event tank: slugs of at most four minutes, each at its middle.
+			// Event tank: slugs of at most six minutes, each at its middle.
 			event.Exchange(3600, h.low)
 			at, end := float64(hour)*3600, float64(hour+1)*3600
 			for next < len(h.draws) {
 				w := h.draws[next]
 				length := w.litres / w.flow * 60
-				n := math.Max(1, math.Ceil(length/240))
+				n := math.Max(1, math.Ceil(length/360))
 				mid := w.minute*60 + (float64(slug)+0.5)*length/n
 				if mid >= end {
 					break

@@ -73,7 +73,11 @@ func (t *Tank) Draw(d *Draw, coldC float64, got *Served) {
 			}
 			taken += take
 			heat += take * top.x
-			t.shrinkTop(take)
+			if rest := top.v - take; rest > sliverL {
+				top.v = rest
+			} else {
+				t.shrinkTop(take)
+			}
 		}
 		got.HotLitres += taken
 		got.PipeJ += inPipe
@@ -152,7 +156,10 @@ func (t *Tank) fill(v, xc float64) {
 	if vm == 0 {
 		t.pushBottom(layer{v, xc})
 	} else {
-		zone := t.gather(vm)
+		zone := t.s[t.lo]
+		if !atHeight(zone.v, vm) {
+			zone = t.gather(vm)
+		}
 		// v <= V_m/2. With u = v/V_m the Pade approximant gives (1 - e^-u)/u
 		// without a division by u.
 		u := v * t.perVm
@@ -162,6 +169,10 @@ func (t *Tank) fill(v, xc float64) {
 		above := zone.x - xc
 		t.s[t.lo] = layer{v, xc + above*gonePerU}
 		t.pushBottom(layer{zone.v, xc + above*stay})
+		// The usual case, without a call: in order, and not near the layer above.
+		if fresh := t.lo + 1; above > 0 && fresh+1 < t.hi && (t.s[fresh+1].x-t.s[fresh].x)*t.d >= NearK && t.hi-t.lo <= MaxLayers {
+			return
+		}
 	}
 	t.stackUp()
 	if t.hi-t.lo > MaxLayers {
@@ -171,9 +182,6 @@ func (t *Tank) fill(v, xc float64) {
 
 // gather mixes the lowest vm litres into one layer, which it returns.
 func (t *Tank) gather(vm float64) layer {
-	if zone := t.s[t.lo]; atHeight(zone.v, vm) {
-		return zone
-	}
 	i := t.cutAt(vm)
 	for t.lo < i-1 {
 		t.mergeUp(t.lo)

@@ -104,7 +104,7 @@ func (t *Tank) Reset(p Params, tempC, roomC float64) {
 	t.p = p
 	t.perLitre = p.perLitre()
 	t.capJPerK = p.Litres * t.perLitre
-	t.tau = t.capJPerK / p.LossWPerK
+	t.tau = p.Tau()
 	t.perUA = 1 / p.LossWPerK
 	t.perG = t.tau / t.perLitre
 	t.perV = 1 / p.Litres
@@ -202,9 +202,12 @@ type Span struct {
 
 // Span returns dt seconds as a span of a tank with these parameters.
 func (p Params) Span(dt float64) Span {
-	up, down := expUpDown(dt * p.LossWPerK / (p.Litres * p.perLitre()))
+	up, down := expUpDown(dt / p.Tau())
 	return Span{dt, up, down}
 }
+
+// Tau is the time constant C/UA of a tank with these parameters, s.
+func (p Params) Tau() float64 { return p.Litres * p.perLitre() / p.LossWPerK }
 
 func (p Params) perLitre() float64 {
 	if p.HeatCapacityJPerLK == 0 {
