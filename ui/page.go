@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"strings"
+
 	"github.com/vugu/vugu"
 
 	"suncask/engine/care"
@@ -27,6 +29,7 @@ type Page struct {
 	Host  Host // nil when rendered outside a browser
 
 	Panel     int // open panel, -1 none
+	UsesShown int // mark whose uses are listed, -1 none
 	LinkShown string
 	Copied    bool
 
@@ -35,7 +38,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1}
 }
 
 // Compute takes the frame that the templates read.
@@ -64,16 +67,62 @@ func yes(b bool) string {
 
 // drops are the indices of the marks on the track of uses.
 func (c *Page) drops() []int {
-	uses := make([]dial.Mark, 0, len(c.Store.Results.Day.Uses))
-	for _, u := range c.Store.Results.Day.Uses {
-		uses = append(uses, dial.Mark{Minute: u.Minute, Litres: u.Litres})
-	}
-	list := make([]int, len(dial.Drops(uses)))
+	list := make([]int, len(c.marks()))
 	for i := range list {
 		list[i] = i
 	}
 	return list
 }
+
+func (c *Page) marks() []dial.Drop {
+	uses := make([]dial.Mark, 0, len(c.Store.Results.Day.Uses))
+	for _, u := range c.Store.Results.Day.Uses {
+		uses = append(uses, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
+	}
+	return dial.Drops(uses)
+}
+
+// dropName is what a screen reader hears of a mark.
+func (c *Page) dropName(i int) string {
+	uses := c.usesOf(i)
+	text := strings.Join(uses, "; ")
+	if len(uses) > 1 {
+		text = c.View.Words.Text(words.UseCount, len(uses), text)
+	}
+	return text
+}
+
+// usesOf are the uses behind a mark, in words.
+func (c *Page) usesOf(i int) []string {
+	marks := c.marks()
+	if i < 0 || i >= len(marks) {
+		return nil
+	}
+	var list []string
+	for _, u := range c.Store.Results.Day.Uses {
+		if u.Minute < marks[i].First || u.Minute > marks[i].Last {
+			continue
+		}
+		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.Number(u.Litres, 0), format.Number(u.TempC, 0))
+		if u.RanCool {
+			text += ", " + c.T(words.UseCool)
+		}
+		list = append(list, text)
+	}
+	return list
+}
+
+func (c *Page) usesShown() []string { return c.usesOf(c.UsesShown) }
+
+// showUses opens the list behind a mark, or closes it.
+func (c *Page) showUses(i int) {
+	if c.UsesShown == i {
+		i = -1
+	}
+	c.UsesShown = i
+}
+
+func skyKeys() []string { return scenario.FieldOf(scenario.SkyKind).Choices }
 
 func (c *Page) house() string {
 	if c.Store.Example() {

@@ -14,11 +14,11 @@ import (
 	"suncask/ui/view"
 )
 
-// rendered is the page as vugu renders it: attributes by id, the text under "".
-func rendered(t *testing.T, p *Page) map[string]map[string]string {
+// html5 is the page as vugu renders it off the browser.
+func html5(t *testing.T, p *Page) *bytes.Buffer {
 	t.Helper()
-	var out bytes.Buffer
-	r := staticrender.New(&out)
+	out := new(bytes.Buffer)
+	r := staticrender.New(out)
 	env, err := vugu.NewBuildEnv(r.EventEnv())
 	if err != nil {
 		t.Fatal(err)
@@ -26,7 +26,14 @@ func rendered(t *testing.T, p *Page) map[string]map[string]string {
 	if err := r.Render(env.RunBuild(p)); err != nil {
 		t.Fatal(err)
 	}
-	root, err := html.Parse(&out)
+	return out
+}
+
+// rendered is the page as vugu renders it: attributes by id, the text under "".
+func rendered(t *testing.T, p *Page) map[string]map[string]string {
+	t.Helper()
+	out := html5(t, p)
+	root, err := html.Parse(out)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -95,17 +102,7 @@ func TestTemplate_EqualsPainter(t *testing.T) {
 
 // The page stays small: vugu's cost is linear in nodes.
 func TestPage_NodeBudget(t *testing.T) {
-	s := state.Open("")
-	p := NewPage(s, view.New())
-	var out bytes.Buffer
-	r := staticrender.New(&out)
-	env, err := vugu.NewBuildEnv(r.EventEnv())
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := r.Render(env.RunBuild(p)); err != nil {
-		t.Fatal(err)
-	}
+	out := html5(t, NewPage(state.Open(""), view.New()))
 	if n := bytes.Count(out.Bytes(), []byte("<")) / 2; n > 300 {
 		t.Errorf("%d elements, at most 300", n)
 	} else {

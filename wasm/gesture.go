@@ -213,6 +213,11 @@ func (a *app) onKey(e js.Value) {
 		a.cancel()
 		return
 	}
+	if mark := e.Get("target").Call("closest", ".drop-mark"); mark.Truthy() && (key == "Enter" || key == " ") {
+		e.Call("preventDefault")
+		mark.Call("dispatchEvent", a.window.Get("MouseEvent").New("click", map[string]any{"bubbles": true}))
+		return
+	}
 	p, ok := part(e)
 	if !ok || p == dial.Body || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
 		return

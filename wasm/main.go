@@ -73,6 +73,7 @@ type app struct {
 	toReveal         js.Func
 	waiting          bool
 	written          string // the link last written to the address
+	announced        string // the sentence last told to screen readers
 	stopped          bool
 	frame            js.Func
 	repeat           repeater
@@ -84,11 +85,21 @@ func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
 	a.strip.show(a)
 	a.writeLink()
+	a.announce()
 	if a.reveal != "" {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)
 	}
 	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
+}
+
+// announce tells screen readers the result, once it is settled.
+func (a *app) announce() {
+	text := a.view.Sentence(a.store)
+	if a.announced != "" && text != a.announced {
+		a.document.Call("getElementById", "announce").Set("textContent", text)
+	}
+	a.announced = text
 }
 
 // render asks vugu for a render from outside its own events.
@@ -111,6 +122,7 @@ func (a *app) Share() (copied bool, link string) {
 	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Link()
 	clipboard := a.window.Get("navigator").Get("clipboard")
 	if clipboard.Truthy() {
+		// A refusal is ignored (Function.prototype does nothing): the link is shown.
 		clipboard.Call("writeText", link).Call("catch", a.window.Get("Function").Get("prototype"))
 		return true, link
 	}

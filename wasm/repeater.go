@@ -28,20 +28,20 @@ func (r *repeater) start(a *app, button js.Value) {
 	a.store.Cancel()
 	a.store.Begin(r.part, 0)
 	if !r.tick.Truthy() {
-		r.tick = a.guarded(func(js.Value) { a.repeat.again(a) })
+		r.tick = a.guarded(func(js.Value) {
+			if a.repeat.on {
+				a.repeat.step(a, everyMs)
+			}
+		})
 	}
-	a.store.Preview(r.part, r.by)
-	a.askFrame()
-	r.timer = a.window.Call("setTimeout", r.tick, pauseMs)
+	r.step(a, pauseMs)
 }
 
-func (r *repeater) again(a *app) {
-	if !r.on {
-		return
-	}
+// step moves the edge once and asks for the next step in ms.
+func (r *repeater) step(a *app, ms int) {
 	a.store.Preview(r.part, r.by)
 	a.askFrame()
-	r.timer = a.window.Call("setTimeout", r.tick, everyMs)
+	r.timer = a.window.Call("setTimeout", r.tick, ms)
 }
 
 func (r *repeater) stop(a *app) {

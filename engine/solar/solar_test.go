@@ -101,7 +101,7 @@ func TestEphemeris_SPAReport(t *testing.T) {
 }
 
 // Meeus (2nd ed.) examples 25.a and 28.a, 1992 October 13, 0 h TD (read in a
-// public transcription).
+// public copy).
 func TestEphemeris_Meeus(t *testing.T) {
 	sun := At(2448908.5)
 	near(t, "25.a declination", sun.Declination/rad, -7.78507, 2e-4)

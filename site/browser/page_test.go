@@ -281,3 +281,48 @@ func TestAccessibility_Axe(t *testing.T) {
 		})
 	}
 }
+
+// A tap on a drop lists its uses; another change of the page closes nothing else.
+func TestUses_OpenByTapAndKey(t *testing.T) {
+	b := start(t, phone)
+	b.open("#v=1&people=6&tank=80&backup=none")
+	r := b.box("#drop-0")
+	f := finger{b, true}
+	f.event("down", r.X+r.W/2, r.Y+r.H/2)
+	f.event("up", r.X+r.W/2, r.Y+r.H/2)
+	b.frame()
+	if got := b.text("#uses"); !strings.Contains(got, "48 L at 40") || !strings.Contains(got, "ran cool") {
+		t.Errorf("the list says %q", got)
+	}
+	b.shot("uses")
+	b.run(chromedp.Focus(".drop-mark", chromedp.ByQuery), chromedp.KeyEvent(kb.Enter))
+	b.frame()
+	var open bool
+	b.eval(`document.getElementById('uses') !== null`, &open)
+	if open {
+		t.Error("the same mark by key does not close its list")
+	}
+	b.clean()
+}
+
+// The result is told to screen readers when a change is done, not in every frame.
+func TestAnnounce_AfterGesture(t *testing.T) {
+	b := start(t, wide)
+	b.open("#" + house + "&backup=1500-1800")
+	f := finger{b, false}
+	x, y, path := b.around("#grip-1-hit", 45, 6)
+	f.event("down", x, y)
+	for _, p := range path {
+		f.event("move", p[0], p[1])
+		b.frame()
+		if got := b.text("#announce"); got != "" {
+			t.Fatalf("announced within the gesture: %q", got)
+		}
+	}
+	f.event("up", path[5][0], path[5][1])
+	b.frame()
+	if got := b.text("#announce"); !strings.Contains(got, "Backup 15:00–21:00 costs") {
+		t.Errorf("announced %q", got)
+	}
+	b.clean()
+}

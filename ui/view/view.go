@@ -74,6 +74,18 @@ func (v *View) sentence(s *state.Store) {
 	v.set("say-than", "", than)
 }
 
+// Sentence is the live sentence as one text, for screen readers.
+func (v *View) Sentence(s *state.Store) string {
+	v.list = v.list[:0]
+	v.sentence(s)
+	part := map[string]string{}
+	for _, a := range v.list {
+		part[a.ID] = a.Value
+	}
+	return fmt.Sprintf("%s %s %s %s %s %s, %s %s", v.Words.Text(words.SayDays), part["say-days"], v.Words.Text(words.SayHours), part["say-hours"],
+		v.Words.Text(words.SayCost), part["say-cost"], part["say-less"], part["say-than"])
+}
+
 // Hours writes backup hours: 14:45-18:15, all day or none.
 func (v *View) Hours(w dial.Window) string {
 	switch {

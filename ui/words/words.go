@@ -37,6 +37,9 @@ const (
 	Share
 	Undo
 	Close
+	SayDays
+	SayHours
+	SayCost
 	SentenceShowers // args: days with warm water
 	SentenceAll
 	SentenceBackup // args: hours
@@ -67,7 +70,6 @@ const (
 	AsIfEveryDay
 	VariesDaily
 	Cautions
-	CautionMore
 	Assumed
 	AssumedHelp
 	Range // args: min, max, unit
@@ -91,8 +93,12 @@ const (
 	Findings
 	Rule
 	BareHelp
-	Less
-	More
+	StripHelp
+	UsesOfDay
+	UseRow // args: time, litres, degC
+	UseCool
+	UseCount // args: how many, which
+	KWh
 	keyCount
 )
 

@@ -1,0 +1,72 @@
+package view
+
+import (
+	"testing"
+
+	"suncask/ui/curve"
+	"suncask/ui/dial"
+	"suncask/ui/format"
+	"suncask/ui/state"
+)
+
+func TestSentence_Forms(t *testing.T) {
+	v := New()
+	n := format.Space
+	for link, want := range map[string]string{
+		"v=1&price=0&backup=1445-1815":                "Hot washes on all 365 days. Backup 14:45\u201318:15 costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
+		"v=1&price=0&modules=40&tank=1000&backup=all": "Hot washes on all 365 days. Backup all day costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
+		"v=1&price=0&modules=0&backup=none":           "Hot washes on 0 of 365 days. Backup never costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
+	} {
+		if got := v.Sentence(state.Open(link)); got != want {
+			t.Errorf("%s: %q, want %q", link, got, want)
+		}
+	}
+}
+
+// The strip never draws more points than it promises, and its window band is
+// where the hours are.
+func TestStrip_Bounds(t *testing.T) {
+	v := New()
+	for _, link := range []string{"", "v=1&uses=l&backup=2300-0500", "v=1&uses=m&sky=dull", "v=1&backup=all", "v=1&backup=none"} {
+		s := state.Open(link)
+		strip := v.Strip(s)
+		for i, list := range strip.Series {
+			if len(list) > curve.MaxPoints {
+				t.Errorf("%q: series %d has %d points", link, i, len(list))
+			}
+			for _, p := range list {
+				if p.X < 0 || p.X > 24 || p.Y < 0 || p.Y > max(strip.MaxWater, strip.MaxFee) {
+					t.Errorf("%q: series %d: %v outside the axes", link, i, p)
+				}
+			}
+		}
+		shaded := 0.0
+		band := strip.Series[curve.WindowWater]
+		for i := 0; i+3 < len(band); i += 4 {
+			shaded += band[i+2].X - band[i+1].X
+		}
+		if want := float64(s.Window().Length()) / 60; shaded != want {
+			t.Errorf("%q: %g h shaded, %g h of backup", link, shaded, want)
+		}
+	}
+}
+
+// A frame has the same elements in the same order whatever the hours are, so the
+// painter can compare it with the last one.
+func TestFrame_SameOrder(t *testing.T) {
+	s, v := state.Open(""), New()
+	first := append([]dial.Attr(nil), v.Frame(s)...)
+	s.Begin(dial.EndGrip, 0)
+	for finger := 0.0; finger < 1400; finger += 100 {
+		s.Drag(finger, state.Coarse)
+		next := v.Frame(s)
+		if len(next) != len(first) {
+			t.Fatalf("%d attributes, at first %d", len(next), len(first))
+		}
+		for i := range next {
+			if next[i].ID != first[i].ID || next[i].Name != first[i].Name {
+				t.Fatalf("attribute %d is %s %s, at first %s %s", i, next[i].ID, next[i].Name, first[i].ID, first[i].Name)
+			}
+		}
+	}
+}
