@@ -5,6 +5,7 @@
 package main
 
 import (
+	"runtime/debug"
 	"syscall/js"
 
 	"github.com/vugu/vugu"
@@ -15,7 +16,12 @@ import (
 	"suncask/ui/view"
 )
 
+// gcPercent lets the heap grow to about 36 MB before it is swept: a frame of a
+// drag leaves 50 kB behind, so some hundred frames pass without a sweep.
+const gcPercent = 800
+
 func main() {
+	debug.SetGCPercent(gcPercent)
 	a := &app{window: js.Global(), document: js.Global().Get("document")}
 	defer a.fail() // a panic before or in a render
 	fragment := a.window.Get("location").Get("hash").String()
