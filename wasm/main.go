@@ -57,6 +57,10 @@ func main() {
 			panic("wasm: " + err.Error())
 		}
 		a.rendered()
+		if !a.warmed {
+			a.warmed = true
+			a.warmUp()
+		}
 	}
 }
 
@@ -75,6 +79,7 @@ type app struct {
 	slow             bool // the strip takes every other frame
 	stripOwed        bool // it is the strip's turn
 	measured         int
+	warmed           bool
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func
 	waiting          bool

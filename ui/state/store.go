@@ -115,6 +115,13 @@ func (s *Store) simulate() {
 	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
 }
 
+// Rehearse simulates once more and changes nothing: it warms the code up.
+func (s *Store) Rehearse() {
+	if s.Before == nil {
+		s.simulate()
+	}
+}
+
 // Link is the fragment that restores the scenario.
 func (s *Store) Link() string { return scenario.Encode(&s.Scenario) }
 
