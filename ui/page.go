@@ -17,9 +17,9 @@ import (
 
 // Host is what the page asks of the browser around it.
 type Host interface {
-	Changed() // the scenario is another one: link and strip follow
-	Share() (copied bool, link string)
-	Reveal(id string) // brings an element into sight once the page is rendered
+	Changed()                          // the scenario is another one: link and strip follow
+	Share(copied func()) (link string) // copied is called if the clipboard took it
+	Reveal(id string)                  // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -179,8 +179,9 @@ func (c *Page) change() {
 }
 
 func (c *Page) share() {
+	c.Copied = false
 	if c.Host != nil {
-		c.Copied, c.LinkShown = c.Host.Share()
+		c.LinkShown = c.Host.Share(func() { c.Copied = true })
 	}
 }
 

@@ -236,6 +236,7 @@ func (a *app) onKey(e js.Value) {
 		by = -state.Page
 	case "Home", "End":
 		e.Call("preventDefault")
+		a.store.Cancel()
 		w := a.store.Window().NoBackup(p)
 		if key == "End" {
 			w = a.store.Window().FullDay(p)
@@ -249,6 +250,7 @@ func (a *app) onKey(e js.Value) {
 	e.Call("preventDefault")
 	if !a.keyed {
 		a.keyed = true
+		a.store.Cancel()
 		a.store.Begin(p, 0)
 	}
 	a.store.Preview(p, by)

@@ -94,6 +94,7 @@ type app struct {
 // the strip shows the same state.
 func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
+	a.strip.check(a)
 	a.strip.show(a)
 	a.writeLink()
 	a.announce()
@@ -126,18 +127,20 @@ func (a *app) Changed() {}
 // Reveal scrolls to an element and focuses it, after the render that may make it.
 func (a *app) Reveal(id string) { a.reveal = id }
 
-// Share writes the link to the clipboard and returns it. Whether that worked is
-// known later; the link is shown either way.
-func (a *app) Share() (copied bool, link string) {
+// Share returns the link and hands it to the clipboard, which may refuse it.
+func (a *app) Share(copied func()) (link string) {
 	location := a.window.Get("location")
 	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Link()
 	clipboard := a.window.Get("navigator").Get("clipboard")
-	if clipboard.Truthy() {
-		// A refusal is ignored (Function.prototype does nothing): the link is shown.
-		clipboard.Call("writeText", link).Call("catch", a.window.Get("Function").Get("prototype"))
-		return true, link
+	if !clipboard.Truthy() {
+		return link
 	}
-	return false, link
+	var done, refused js.Func
+	release := func() { done.Release(); refused.Release() }
+	done = a.guarded(func(js.Value) { release(); copied(); a.render() })
+	refused = a.guarded(func(js.Value) { release() })
+	clipboard.Call("writeText", link).Call("then", done, refused)
+	return link
 }
 
 // writeLink puts the scenario into the address, at rest only.

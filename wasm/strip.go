@@ -8,7 +8,6 @@ import (
 	"syscall/js"
 
 	"suncask/ui/curve"
-	"suncask/ui/words"
 )
 
 // strip hands the chart's options and data to the page's script.
@@ -19,6 +18,13 @@ type strip struct {
 	numbers []float64
 	bytes   []byte
 	buffer  js.Value
+}
+
+// check forgets a chart whose box vugu has taken away.
+func (s *strip) check(a *app) {
+	if s.mounted && !a.document.Call("querySelector", "#strip svg").Truthy() {
+		s.mounted = false
+	}
 }
 
 // show draws the present state; it mounts the chart when it first can.
@@ -39,9 +45,7 @@ func (s *strip) mount(a *app) {
 	if s.dark {
 		palette = curve.Dark
 	}
-	t := a.view.Words.Text
-	options := curve.StripOptions(palette, t(words.StripWater), t(words.StripMoney), t(words.ChangeNone), a.view.Words.Fields[1].Name, t(words.BackupMoves))
-	s.api.Call("mount", a.document.Call("getElementById", "strip"), options)
+	s.api.Call("mount", a.document.Call("getElementById", "strip"), curve.StripOptions(palette))
 	s.mounted = true
 }
 

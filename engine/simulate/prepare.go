@@ -235,7 +235,7 @@ func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[2
 		if l.Beam+l.Diffuse <= 0 {
 			continue
 		}
-		level, facing := 0.0, 0.0 // sums of cos zenith and of IAM cos theta
+		level, facing, passed := 0.0, 0.0, 0.0 // sums of cos zenith, cos theta, IAM cos theta
 		for s := range climate.Substeps {
 			w := sun.HourAngle(h, s)
 			cosZ := sun.CosZenith(w)
@@ -245,10 +245,14 @@ func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[2
 			level += cosZ
 			c := r.plane.CosIncidence(solar.DirectionAt(sun.Latitude, sun.Declination, w))
 			if c > 0 {
-				facing += c * solar.IncidenceModifier(c)
+				facing += c
+				passed += c * solar.IncidenceModifier(c)
 			}
 		}
-		rb, anisotropy := 0.0, 0.0
+		rb, anisotropy, beamIAM := 0.0, 0.0, 0.0
+		if facing > 0 {
+			beamIAM = passed / facing
+		}
 		if level > 0 {
 			rb = facing / level
 			anisotropy = math.Min(1, l.Beam/(level/climate.Substeps)/sun.ExtraWm2)
@@ -260,7 +264,7 @@ func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[2
 			}
 		}
 		in := r.plane.Transpose(l.Beam, l.Diffuse, rb, anisotropy, solar.GroundReflectance, solar.HayDavies)
-		g := in.Beam + (in.Sky+in.Ground)*r.skyIAM
+		g := (in.Beam+in.Circumsolar)*beamIAM + (in.Sky+in.Ground)*r.skyIAM
 		cell := pv.CellFaiman(g, airC[h], 1)
 		out[h] = r.converter.IntoElement(r.array.MaximumPowerW(g, cell), r.ohms)
 	}

@@ -281,3 +281,27 @@ func TestPractice_MorePowerNeverBuysMore(t *testing.T) {
 		}
 	}
 }
+
+// With two prices the bill is each band's energy at its price: hours inside the
+// low band cost the low price, hours outside the other, and a window across an
+// edge what its parts cost.
+func TestYear_TwoPrices_Analytic(t *testing.T) {
+	two := func(s *scenario.Scenario) { s.Price, s.LowPrice, s.LowFrom, s.LowTo = 0.3, 0.1, 22*60, 6*60 }
+	p := prepared(t, two)
+	for _, c := range []struct {
+		b           scenario.Backup
+		least, most float64
+	}{
+		{hours(23, 2), 0.1, 0.1}, {hours(15, 18), 0.3, 0.3}, {hours(20, 23.5), 0.1, 0.3}, {hours(4, 8), 0.1, 0.3},
+	} {
+		f := year(t, p, c.b).Total
+		mean := f.Cost / (f.BoughtJ / JPerKWh)
+		if mean < c.least-1e-9 || mean > c.most+1e-9 || c.least < c.most && (mean < c.least+1e-3 || mean > c.most-1e-3) {
+			t.Errorf("%+v: mean price %.4f, want between %g and %g", c.b, mean, c.least, c.most)
+		}
+	}
+	flat := year(t, prepared(t, func(s *scenario.Scenario) { s.Price = 0.3 }), hours(20, 23.5)).Total
+	if banded := year(t, p, hours(20, 23.5)).Total; math.Abs(banded.BoughtJ/flat.BoughtJ-1) > 1e-9 {
+		t.Errorf("a price changes what is bought: %g and %g J", banded.BoughtJ, flat.BoughtJ)
+	}
+}

@@ -24,11 +24,12 @@ const (
 // GroundReflectance is the default albedo (common practice, no source).
 const GroundReflectance = 0.2
 
-// InPlane is irradiance on a plane, W/m2.
-type InPlane struct{ Beam, Sky, Ground float64 }
+// InPlane is irradiance on a plane, W/m2. Circumsolar light comes from the sun's
+// direction, Sky from everywhere above.
+type InPlane struct{ Beam, Circumsolar, Sky, Ground float64 }
 
 // Total is the sum of the parts.
-func (i InPlane) Total() float64 { return i.Beam + i.Sky + i.Ground }
+func (i InPlane) Total() float64 { return i.Beam + i.Circumsolar + i.Sky + i.Ground }
 
 // Transpose moves horizontal irradiance into a plane. beam and diffuse are
 // horizontal, W/m2; rb is the ratio of beam on the plane to beam on the
@@ -37,14 +38,14 @@ func (i InPlane) Total() float64 { return i.Beam + i.Sky + i.Ground }
 // extraterrestrial normal irradiance, 0 to 1.
 func (p Plane) Transpose(beam, diffuse, rb, anisotropy, albedo float64, model SkyModel) InPlane {
 	cosTilt := math.Cos(p.Tilt)
-	sky := (1 + cosTilt) / 2
-	if model == HayDavies {
-		sky = anisotropy*rb + (1-anisotropy)*sky
+	if model == Isotropic {
+		anisotropy = 0
 	}
 	return InPlane{
-		Beam:   beam * rb,
-		Sky:    diffuse * sky,
-		Ground: (beam + diffuse) * albedo * (1 - cosTilt) / 2,
+		Beam:        beam * rb,
+		Circumsolar: diffuse * anisotropy * rb,
+		Sky:         diffuse * (1 - anisotropy) * (1 + cosTilt) / 2,
+		Ground:      (beam + diffuse) * albedo * (1 - cosTilt) / 2,
 	}
 }
 

@@ -233,7 +233,7 @@ func TestTranspose_Pvlib(t *testing.T) {
 		iso := p.Transpose(r.DNI*cosZen, r.DHI, rb, r.DNI/r.Extra, GroundReflectance, Isotropic)
 		hay := p.Transpose(r.DNI*cosZen, r.DHI, rb, r.DNI/r.Extra, GroundReflectance, HayDavies)
 		near(t, name+" isotropic", iso.Sky, r.Isotropic, 1e-4*r.Isotropic+5e-7)
-		near(t, name+" Hay-Davies", hay.Sky, r.HayDavies, 1e-4*r.HayDavies)
+		near(t, name+" Hay-Davies", hay.Circumsolar+hay.Sky, r.HayDavies, 1e-4*r.HayDavies)
 		if r.BeamPOA > 0 {
 			near(t, name+" beam", hay.Beam, r.BeamPOA, 1e-4*r.BeamPOA)
 		}

@@ -326,3 +326,28 @@ func TestAnnounce_AfterGesture(t *testing.T) {
 	}
 	b.clean()
 }
+
+// The share notice shows the link, and neither it nor its going takes the strip away.
+func TestShare_ShowsLink(t *testing.T) {
+	b := start(t, phone)
+	b.open("#" + house + "&backup=1500-1800")
+	b.run(chromedp.Click("#share", chromedp.ByQuery))
+	b.frame()
+	var link string
+	b.eval(`document.getElementById('link-text').value`, &link)
+	if !strings.HasSuffix(link, "/try/#"+house+"&backup=1500-1800") {
+		t.Errorf("the link is %s", link)
+	}
+	b.shot("share")
+	b.sameAsNative(house)
+	b.run(chromedp.Click("#link-here .pill", chromedp.ByQuery))
+	b.frame()
+	b.sameAsNative(house)
+	// The header's house button brings the inputs into sight.
+	b.run(chromedp.Click("#house", chromedp.ByQuery))
+	b.frame()
+	if r := b.box("#field-place"); r.Y < 0 || r.Y > 740 {
+		t.Errorf("the first input is at %.0f", r.Y)
+	}
+	b.clean()
+}

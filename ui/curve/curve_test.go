@@ -42,16 +42,16 @@ func TestStripOptions_JSON(t *testing.T) {
 	var o struct {
 		Animation *bool
 		Grid      []any
-		Series    []struct{ Type, Name string }
+		Series    []struct{ Type string }
 	}
-	if err := json.Unmarshal([]byte(StripOptions(Light, "w", "m", "b", "d", "h")), &o); err != nil {
+	if err := json.Unmarshal([]byte(StripOptions(Light)), &o); err != nil {
 		t.Fatal(err)
 	}
 	if o.Animation == nil || *o.Animation || len(o.Grid) != 2 || len(o.Series) != int(seriesCount) {
 		t.Errorf("%+v", o)
 	}
 	for i, s := range o.Series {
-		if s.Type != "line" || s.Name == "" {
+		if s.Type != "line" {
 			t.Errorf("series %d: %+v", i, s)
 		}
 	}

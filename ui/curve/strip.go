@@ -65,7 +65,6 @@ var (
 // series is a line of a chart; go-echarts' own ties a series to its page.
 type series struct {
 	Type       string          `json:"type"`
-	Name       string          `json:"name"`
 	XAxisIndex int             `json:"xAxisIndex"`
 	YAxisIndex int             `json:"yAxisIndex"`
 	ShowSymbol bool            `json:"showSymbol"`
@@ -86,7 +85,7 @@ type options struct {
 }
 
 // StripOptions returns the strip's options without data, as JSON for ECharts.
-func StripOptions(p Palette, water, money, before, dull, hours string) string {
+func StripOptions(p Palette) string {
 	font := func(size int) *opts.TextStyle {
 		return &opts.TextStyle{FontFamily: "inherit", FontSize: size, Color: p.Text}
 	}
@@ -103,21 +102,21 @@ func StripOptions(p Palette, water, money, before, dull, hours string) string {
 	y := func(grid int) opts.YAxis {
 		return opts.YAxis{Type: "value", Min: 0, Max: 1, SplitNumber: 1, GridIndex: grid, SplitLine: split, AxisLine: axis, AxisLabel: label(true)}
 	}
-	line := func(name string, grid, z int, style opts.LineStyle) series {
-		return series{Type: "line", Name: name, XAxisIndex: grid, YAxisIndex: grid, Silent: true, Z: z, LineStyle: &style, Data: []any{}}
+	line := func(grid, z int, style opts.LineStyle) series {
+		return series{Type: "line", XAxisIndex: grid, YAxisIndex: grid, Silent: true, Z: z, LineStyle: &style, Data: []any{}}
 	}
 	area := func(s series, colour string, opacity float64) series {
 		s.AreaStyle = &opts.AreaStyle{Color: colour, Opacity: opts.Float(float32(opacity))}
 		return s
 	}
 	var list [seriesCount]series
-	list[Water] = area(line(water, 0, 4, opts.LineStyle{Color: p.Water, Width: 2}), p.Water, 0.22)
-	list[WaterDull] = line(dull, 0, 3, opts.LineStyle{Color: p.Dull, Width: 1.5, Type: "dotted"})
-	list[WaterBefore] = line(before, 0, 5, opts.LineStyle{Color: p.Water, Width: 1.2, Type: "dashed"})
-	list[Money] = line(money, 1, 4, opts.LineStyle{Color: p.Money, Width: 2})
-	list[MoneyBefore] = line(before, 1, 5, opts.LineStyle{Color: p.Money, Width: 1.2, Type: "dashed"})
+	list[Water] = area(line(0, 4, opts.LineStyle{Color: p.Water, Width: 2}), p.Water, 0.22)
+	list[WaterDull] = line(0, 3, opts.LineStyle{Color: p.Dull, Width: 1.5, Type: "dotted"})
+	list[WaterBefore] = line(0, 5, opts.LineStyle{Color: p.Water, Width: 1.2, Type: "dashed"})
+	list[Money] = line(1, 4, opts.LineStyle{Color: p.Money, Width: 2})
+	list[MoneyBefore] = line(1, 5, opts.LineStyle{Color: p.Money, Width: 1.2, Type: "dashed"})
 	for i, grid := range map[int]int{WindowWater: 0, WindowMoney: 1} {
-		list[i] = area(line(hours, grid, 1, opts.LineStyle{Color: p.Window, Width: 1}), p.Window, 0.25)
+		list[i] = area(line(grid, 1, opts.LineStyle{Color: p.Window, Width: 1}), p.Window, 0.25)
 	}
 	raw, err := json.Marshal(options{
 		TextStyle: font(12),

@@ -13,6 +13,7 @@ import (
 // Type sets a field from what was typed. Text that cannot be used stays with
 // its problem in Refused, and the scenario stays as it was.
 func (s *Store) Type(id scenario.FieldID, text string) {
+	s.Cancel() // a tap that waits for its second
 	next := s.Scenario
 	if p := read(&next, id, text); p != nil {
 		s.Refused[id] = Refused{Typed: text, Problem: *p}
@@ -23,13 +24,17 @@ func (s *Store) Type(id scenario.FieldID, text string) {
 
 // Choose sets a choice field.
 func (s *Store) Choose(id scenario.FieldID, choice int) {
+	s.Cancel()
 	next := s.Scenario
 	scenario.FieldOf(id).Set(&next, float64(choice))
 	s.change(id, next, "")
 }
 
 // Confirm marks an assumed field as right.
-func (s *Store) Confirm(id scenario.FieldID) { s.change(id, s.Scenario, "") }
+func (s *Store) Confirm(id scenario.FieldID) {
+	s.Cancel()
+	s.change(id, s.Scenario, "")
+}
 
 func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string) {
 	delete(s.Refused, id)
@@ -42,7 +47,6 @@ func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string
 		s.Refused[id] = Refused{Typed: typed, Problem: weatherProblem(&next, err)}
 		return
 	}
-	s.Cancel()
 	s.remember()
 	s.use(next, p)
 }
@@ -92,6 +96,7 @@ func (s *Store) TypeEdge(part dial.Part, text string) {
 			Field: scenario.BackupHours, Code: scenario.WrongHours, Got: text}}
 		return
 	}
+	s.Cancel()
 	s.SetWindow(s.window().Put(part, minute))
 }
 

@@ -146,9 +146,9 @@ func (s *Store) Undo() {
 	if len(s.undo) == 0 {
 		return
 	}
+	s.Cancel()
 	last := s.undo[len(s.undo)-1]
 	s.undo = s.undo[:len(s.undo)-1]
-	s.Before, s.Ghost = nil, -1
 	clear(s.Refused)
 	p, err := simulate.Prepare(&last, s.Prepared)
 	if err != nil {

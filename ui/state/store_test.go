@@ -126,3 +126,24 @@ func FuzzType(f *testing.F) {
 		}
 	})
 }
+
+// A tap that waits for its second is taken back by any other change.
+func TestTap_OtherChangeTakesBack(t *testing.T) {
+	s := Open("")
+	hours := s.Scenario.Backup
+	s.Tap(400)
+	s.Choose(scenario.Month, 6)
+	if s.Before != nil || s.Scenario.Backup != hours || s.Scenario.Month != 6 {
+		t.Errorf("after another month: %+v", s.Scenario.Backup)
+	}
+	s.Tap(400)
+	s.Type(scenario.TankLitres, "150")
+	if s.Scenario.Backup != hours || s.Scenario.TankLitres != 150 {
+		t.Errorf("after another tank: %+v", s.Scenario.Backup)
+	}
+	s.Tap(400)
+	s.Undo()
+	if s.Scenario.Backup != hours || s.Scenario.TankLitres != 200 {
+		t.Errorf("after undo: %+v", s.Scenario)
+	}
+}
