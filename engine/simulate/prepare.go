@@ -65,7 +65,7 @@ const Seed = 1
 // place's record cannot be true (*climate.ClearSkyError).
 //
 // Conduction between the layers is left out of days and years: the tank is exact
-// without it, and with it the example house buys 0.9 % more at four times the
+// without it, and with it the example house buys 1.5 % more at five times the
 // computing time (BenchmarkYear, BenchmarkYearExchange).
 func Prepare(s *scenario.Scenario, prev *Prepared) (*Prepared, error) {
 	p := &Prepared{Scenario: *s}

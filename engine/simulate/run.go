@@ -63,7 +63,7 @@ type eventKind uint8
 
 // Kinds in the order in which they happen at one instant.
 const (
-	hourStarts eventKind = iota
+	exchange eventKind = iota // of heat between layers, where it is on
 	windowEdge
 	priceEdge
 	sample
@@ -82,10 +82,10 @@ type event struct {
 // timeline lists a day's events in order: the same for every day.
 func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	e := ws.events[:0]
-	e = append(e, event{kind: hourStarts})
+	e = append(e, event{kind: exchange})
 	if p.exchange {
-		for h := 1; h < 24; h++ {
-			e = append(e, event{at: float64(h) * 3600, kind: hourStarts})
+		for at := tank.ExchangeEveryS; at < 86400; at += tank.ExchangeEveryS {
+			e = append(e, event{at: at, kind: exchange})
 		}
 	}
 	if !b.AllDay && b.Start != b.End {
@@ -163,9 +163,9 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 			now = e
 		}
 		switch e.kind {
-		case hourStarts:
+		case exchange:
 			if p.exchange {
-				t.Exchange(3600, p.element.Low)
+				t.Exchange(tank.ExchangeEveryS, p.element.Low)
 			}
 		case windowEdge:
 			open = e.i == 1

@@ -260,7 +260,9 @@ func compare(t *testing.T, h house) {
 				}
 			}
 			// Event tank: slugs of at most six minutes, each at its middle.
-			event.Exchange(3600, h.low)
+			if int(float64(hour)*3600)%int(ExchangeEveryS) == 0 {
+				event.Exchange(ExchangeEveryS, h.low)
+			}
 			at, end := float64(hour)*3600, float64(hour+1)*3600
 			for next < len(h.draws) {
 				w := h.draws[next]
@@ -300,10 +302,12 @@ func compare(t *testing.T, h house) {
 			}
 			// Usable litres jump when a mixed body crosses the threshold: compare with
 			// the cell tank's for thresholds within half a kelvin.
-			// The exchange of an hour is one step at its start, half of it for the hour
-			// before: bring a copy to the same instant.
+			// An exchange stands for the time about it, half of it gone by: bring a
+			// copy to the same instant.
 			now := *event
-			now.Exchange(1800, h.low)
+			if next := float64(hour+1) * 3600; int(next)%int(ExchangeEveryS) == 0 {
+				now.Exchange(ExchangeEveryS/2, h.low)
+			}
 			u := now.UsableLitres(40, coldIn, 2)
 			gap := math.Max(0, math.Max(b.usable(40, coldIn, 1.5)-u, u-b.usable(40, coldIn, 2.5)))
 			if h.zone > 0 {
@@ -335,8 +339,8 @@ func compare(t *testing.T, h house) {
 	if h.k == 0 && worstDay > 10 {
 		t.Errorf("worst day differs by %.1f Wh, bar 10 Wh", worstDay)
 	}
-	// Conduction runs once an hour, so a step that a draw has sharpened stays sharp
-	// too long: the aim is 5 % of the volume, what is reached is 10 %, but for hours
+	// Conduction runs every two hours, so a step that a draw has sharpened stays
+	// sharp too long: the aim is 5 % of the volume, what is reached is 10 %, but for hours
 	// in which a body of water crosses the threshold.
 	if limit := 24 * testDays / 100; wide > limit {
 		t.Errorf("usable litres differ by over 10 %% of the volume in %d hours, at most %d may", wide, limit)

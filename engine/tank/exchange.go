@@ -5,6 +5,11 @@ import "math"
 // steepK is the step between two layers above which Exchange resolves them, K.
 const steepK = 1.0
 
+// ExchangeEveryS is how often conduction is to run: every two hours it agrees with
+// a tank of 400 cells to 0.45 % of the heat moved, every hour to 0.36 %, every
+// three hours to 1 %.
+const ExchangeEveryS = 7200.0
+
 // slabs is the number of slabs that Exchange resolves a tank into at a step.
 const slabs = 30
 
@@ -31,32 +36,44 @@ func (t *Tank) Exchange(dt, keep float64) {
 	t.fit(keep * t.p.Litres)
 }
 
-// resolve cuts a slab off thick layers that touch a steep step and marks that
-// step as sharp. Going down, indices already passed keep their meaning.
+// resolve cuts a slab off thick layers at either side of a steep step and gives a
+// step that had to be resolved its sharpGain. One pass from the bottom into the work
+// space, then back.
 func (t *Tank) resolve() {
-	if t.lo < 2*MaxLayers {
-		t.recentre()
-	}
 	slab := t.p.Litres / slabs
+	thick := 1.5 * slab
 	steep := steepK * t.g
-	for i := t.hi - 1; i > t.lo; i-- {
-		t.sharp[i] = false
-		if t.s[i].x-t.s[i-1].x <= steep {
-			continue
+	src := t.s[t.lo:t.hi]
+	n := 0
+	stepBelow, cutBelow := false, false // of the layer below: its step up, its cut there
+	for i := range src {
+		v, x := src[i].v, src[i].x
+		stepAbove := i+1 < len(src) && src[i+1].x-x > steep
+		upper := 0.0
+		if stepAbove && v > thick {
+			upper = slab
+			v -= slab
 		}
-		cut := false
-		if t.s[i].v > 1.5*slab {
-			t.splitLower(i, slab)
-			t.sharp[i] = false
-			i--
-			cut = true
+		gain := 1.0 // of the step below
+		if stepBelow && cutBelow {
+			gain = sharpGain
 		}
-		if v := t.s[i-1].v; v > 1.5*slab {
-			t.splitLower(i-1, v-slab)
-			cut = true
+		if stepBelow && v > thick {
+			t.fine[n], t.gain[n] = layer{slab, x}, sharpGain
+			n++
+			v -= slab
+			gain = 1
 		}
-		t.sharp[i] = cut
+		t.fine[n], t.gain[n] = layer{v, x}, gain
+		n++
+		if upper > 0 {
+			t.fine[n], t.gain[n] = layer{upper, x}, 1
+			n++
+		}
+		stepBelow, cutBelow = stepAbove, upper > 0
 	}
+	t.lo, t.hi = stackTop-n, stackTop
+	copy(t.s[t.lo:t.hi], t.fine[:n])
 }
 
 // conduct solves C dT/dt = sum G (T_j - T_i) over dt by the backward Euler
@@ -65,28 +82,15 @@ func (t *Tank) resolve() {
 // half of each one's thickness V/(1000 A).
 func (t *Tank) conduct(dt float64) {
 	s := t.s[t.lo:t.hi]
-	sharp := t.sharp[t.lo:t.hi]
+	gain := t.gain[:len(s)]
 	up := t.sweep[:len(s)] // coupling to the layer above, L; then the ratio of the sweep
 	w := t.p.Geometry.ConductivityWPerMK * dt * 2000 / t.perLitre
-	upright := t.p.Geometry.Orientation == Upright
-	if upright {
-		w *= t.area[0] * t.area[0]
-	}
-	height := 0.0
 	last := len(s) - 1
 	for i := range last {
-		c := w / (s[i].v + s[i+1].v)
-		if !upright {
-			height += s[i].v
-			area := t.areaAt(height)
-			c *= area * area
-		}
-		if sharp[i+1] {
-			c *= sharpGain
-		}
-		up[i] = c
+		up[i] = w * gain[i+1] / (s[i].v + s[i+1].v)
 	}
 	up[last] = 0
+	t.widen(s, up[:last])
 	lower, ratio, below := 0.0, 0.0, 0.0
 	for i := range s {
 		l := &s[i]
@@ -98,6 +102,23 @@ func (t *Tank) conduct(dt float64) {
 	}
 	for i := last - 1; i >= 0; i-- {
 		s[i].x += up[i] * s[i+1].x
+	}
+}
+
+// widen multiplies couplings by the square of their cross-section.
+func (t *Tank) widen(s []layer, up []float64) {
+	if t.p.Geometry.Orientation == Upright {
+		square := t.area[0] * t.area[0]
+		for i := range up {
+			up[i] *= square
+		}
+		return
+	}
+	height := 0.0
+	for i := range up {
+		height += s[i].v
+		area := t.areaAt(height)
+		up[i] *= area * area
 	}
 }
 

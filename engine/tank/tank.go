@@ -84,7 +84,8 @@ type Tank struct {
 	err      error
 	heating  heating
 	sweep    [stackRoom]float64 // work space of Exchange
-	sharp    [stackRoom]bool    // steps just resolved, by the layer above
+	fine     [stackRoom]layer   // work space of Exchange: the stack with its steps resolved
+	gain     [stackRoom]float64 // of fine: sharpGain where the step below a layer was just resolved, else 1
 	area     [33]float64        // cross-sections by height, m2, filled when first needed
 }
 
