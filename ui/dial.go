@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"suncask/ui/dial"
-	"suncask/ui/words"
 )
 
 // Dial is the figure: one SVG whose every moving attribute comes from the frame.
@@ -16,10 +15,8 @@ func dropID(i int, part string) string { return "drop-" + strconv.Itoa(i) + part
 
 func gripID(i int, part string) string { return "grip-" + strconv.Itoa(i) + part }
 
-// gripName is a grip's accessible name.
-func (c *Dial) gripName(i int) string {
-	return c.Page.T([2]words.Key{words.BackupStarts, words.BackupEnds}[i])
-}
+// partData is what a grip moves: three times its window and its part.
+func partData(grip int) string { return strconv.Itoa(grip/2*3 + grip%2) }
 
 // viewBox leaves room for the grips beside the rim.
 func viewBox() string {

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"fmt"
+	"strconv"
 	"strings"
 
 	"github.com/vugu/vugu"
@@ -153,8 +155,8 @@ func (c *Page) confirm(id scenario.FieldID) {
 	c.changed()
 }
 
-func (c *Page) typedEdge(event vugu.DOMEvent, part dial.Part) {
-	c.Store.TypeEdge(part, event.PropString("target", "value"))
+func (c *Page) typedEdge(event vugu.DOMEvent, grip int) {
+	c.Store.TypeEdge(grip/2, dial.Part(grip%2), event.PropString("target", "value"))
 	c.changed()
 }
 
@@ -206,7 +208,32 @@ func (c *Page) linkProblems() []string {
 func (c *Page) dismissProblems() { c.Store.LinkProblems = nil }
 
 // hoursProblem is the sentence about a typed time, empty if it was good.
-func (c *Page) hoursProblem() string { return c.problem(scenario.BackupHours) }
+func (c *Page) hoursProblem() string {
+	if text := c.problem(scenario.BackupHours); text != "" {
+		return text
+	}
+	return c.problem(scenario.SecondHours)
+}
+
+// grips are the indices of the grips: two for each window.
+func (c *Page) grips() []int {
+	return []int{0, 1, 2, 3}[:2*len(c.Store.Windows())]
+}
+
+func (c *Page) addSecond() {
+	c.Store.AddSecond()
+	c.changed()
+}
+
+func (c *Page) removeSecond() {
+	c.Store.RemoveSecond()
+	c.changed()
+}
+
+// stepData is what a stepper button moves: window, edge and minutes.
+func stepData(grip, minutes int) string { return fmt.Sprintf("%d,%d", grip, minutes) }
+
+func timeID(grip int) string { return "time-" + strconv.Itoa(grip) }
 
 func (c *Page) problem(id scenario.FieldID) string {
 	if r, ok := c.Store.Refused[id]; ok {

@@ -67,7 +67,7 @@ func rendered(t *testing.T, p *Page) map[string]map[string]string {
 // render at a gesture's end cannot jump.
 func TestTemplate_EqualsPainter(t *testing.T) {
 	gesture := func(s *state.Store) {
-		s.Begin(dial.EndGrip, 1080)
+		s.Begin(len(s.Windows())-1, dial.EndGrip, 1080)
 		s.Drag(100, state.Coarse)
 	}
 	for name, c := range map[string]struct {
@@ -79,6 +79,7 @@ func TestTemplate_EqualsPainter(t *testing.T) {
 		"no backup":            {"v=1&backup=none1200&month=dec&sky=dull", func(*state.Store) {}},
 		"all day, two prices":  {"v=1&backup=all0300&lowfrom=1320&lowto=360", func(*state.Store) {}},
 		"large profile, polar": {"v=1&place=mcmurdo&uses=l&backup=2300-0500&month=jun", gesture},
+		"two windows":          {"v=1&backup=1500-1800&backup2=2300-0530", gesture},
 		"a tap that waits":     {"v=1&people=6&tank=80", func(s *state.Store) { s.Tap(400) }},
 	} {
 		s, v := state.Open(c.link), view.New()
@@ -128,7 +129,7 @@ func TestPanels_Rows(t *testing.T) {
 		}
 	}
 	for _, f := range scenario.Fields() {
-		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours
+		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours || f.ID == scenario.SecondHours
 		if seen[f.ID] == onDial {
 			t.Errorf("field %s: in a panel %v", f.Key, seen[f.ID])
 		}

@@ -23,6 +23,7 @@ var panels = []panel{
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossKWh, scenario.RoomC}},
+	{"panel-backup", words.PanelBackup, nil},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}},
 }
 
@@ -35,6 +36,11 @@ type row struct {
 	choices                   []string
 	chosen                    int
 	assumed, decimal, isPlace bool
+}
+
+// onBackup tells whether the open panel is that of the backup hours.
+func (c *Panels) onBackup() bool {
+	return c.Page.Panel >= 0 && panels[c.Page.Panel].id == "panel-backup"
 }
 
 // rows are the fields of the open panel.

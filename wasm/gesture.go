@@ -34,7 +34,7 @@ func (a *app) listen() {
 	a.on(d, "pointercancel", func(e js.Value) { a.cancel() })
 	// touch-action on parts of an SVG does not keep Chromium from scrolling.
 	d.Call("addEventListener", "touchstart", a.guarded(func(e js.Value) {
-		if _, ok := part(e); ok && e.Get("cancelable").Bool() {
+		if _, _, ok := part(e); ok && e.Get("cancelable").Bool() {
 			e.Call("preventDefault")
 		}
 	}), map[string]any{"passive": false})
@@ -50,14 +50,14 @@ func (a *app) listen() {
 	})
 }
 
-// part returns which part of the dial an event's target is, ok if it is one.
-func part(e js.Value) (dial.Part, bool) {
+// part returns which part of which window an event's target is, ok if it is one.
+func part(e js.Value) (window int, p dial.Part, ok bool) {
 	at := e.Get("target").Call("closest", "[data-part]")
 	if !at.Truthy() {
-		return 0, false
+		return 0, 0, false
 	}
 	n, err := strconv.Atoi(at.Call("getAttribute", "data-part").String())
-	return dial.Part(n), err == nil
+	return n / 3, dial.Part(n % 3), err == nil
 }
 
 func (a *app) onDown(e js.Value) {
@@ -69,7 +69,7 @@ func (a *app) onDown(e js.Value) {
 		a.repeat.start(a, button)
 		return
 	}
-	p, ok := part(e)
+	window, p, ok := part(e)
 	if !ok || e.Get("button").Int() != 0 {
 		return
 	}
@@ -78,7 +78,7 @@ func (a *app) onDown(e js.Value) {
 	a.place(e)
 	minute, _ := a.pointer.polar()
 	a.store.SettleTap(minute)
-	a.store.Begin(p, minute)
+	a.store.Begin(window, p, minute)
 	target := e.Get("target").Call("closest", "[data-part]")
 	target.Call("setPointerCapture", a.pointer.id)
 	if p != dial.Body {
@@ -218,7 +218,7 @@ func (a *app) onKey(e js.Value) {
 		mark.Call("dispatchEvent", a.window.Get("MouseEvent").New("click", map[string]any{"bubbles": true}))
 		return
 	}
-	p, ok := part(e)
+	window, p, ok := part(e)
 	if !ok || p == dial.Body || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
 		return
 	}
@@ -237,11 +237,11 @@ func (a *app) onKey(e js.Value) {
 	case "Home", "End":
 		e.Call("preventDefault")
 		a.store.Cancel()
-		w := a.store.Window().NoBackup(p)
+		w := a.store.Window(window).NoBackup(p)
 		if key == "End" {
-			w = a.store.Window().FullDay(p)
+			w = a.store.Window(window).FullDay(p)
 		}
-		a.store.SetWindow(w)
+		a.store.SetWindow(window, w)
 		a.render()
 		return
 	default:
@@ -251,9 +251,9 @@ func (a *app) onKey(e js.Value) {
 	if !a.keyed {
 		a.keyed = true
 		a.store.Cancel()
-		a.store.Begin(p, 0)
+		a.store.Begin(window, p, 0)
 	}
-	a.store.Preview(p, by)
+	a.store.Preview(by)
 	a.askFrame()
 }
 
@@ -269,7 +269,7 @@ func (a *app) endKeys() {
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
 	target := e.Get("target")
-	if _, grip := part(e); !grip && target.Call("closest", "#dial").Truthy() {
+	if _, _, grip := part(e); !grip && target.Call("closest", "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()
 		if minute, r := at.polar(); dial.OnRim(r) {
@@ -279,18 +279,19 @@ func (a *app) onClick(e js.Value) {
 		return
 	}
 	if button := target.Call("closest", "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
-		p, by := stepOf(button)
-		a.store.SetWindow(a.store.Window().Step(p, by))
+		window, p, by := stepOf(button)
+		a.store.Cancel()
+		a.store.SetWindow(window, a.store.Window(window).Step(p, by))
 		a.render()
 	}
 }
 
-// stepOf reads a stepper button: which edge, how many minutes.
-func stepOf(button js.Value) (dial.Part, int) {
-	edge, by, _ := strings.Cut(button.Call("getAttribute", "data-step").String(), ",")
-	p, _ := strconv.Atoi(edge)
-	n, _ := strconv.Atoi(by)
-	return dial.Part(p), n
+// stepOf reads a stepper button: which edge of which window, how many minutes.
+func stepOf(button js.Value) (window int, p dial.Part, minutes int) {
+	grip, by, _ := strings.Cut(button.Call("getAttribute", "data-step").String(), ",")
+	g, _ := strconv.Atoi(grip)
+	minutes, _ = strconv.Atoi(by)
+	return g / 2, dial.Part(g % 2), minutes
 }
 
 // onLink opens a link that was put into the address by hand.

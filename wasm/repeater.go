@@ -4,15 +4,12 @@ package main
 
 import (
 	"syscall/js"
-
-	"suncask/ui/dial"
 )
 
 // repeater steps an edge while a stepper button is held: once at once, then
 // after a pause again and again. All of it is one gesture.
 type repeater struct {
 	on    bool
-	part  dial.Part
 	by    int
 	timer js.Value
 	tick  js.Func
@@ -22,11 +19,12 @@ const pauseMs, everyMs = 450, 110
 
 func (r *repeater) start(a *app, button js.Value) {
 	r.stop(a)
-	r.part, r.by = stepOf(button)
+	window, part, by := stepOf(button)
+	r.by = by
 	r.on = true
 	a.keyed = true
 	a.store.Cancel()
-	a.store.Begin(r.part, 0)
+	a.store.Begin(window, part, 0)
 	if !r.tick.Truthy() {
 		r.tick = a.guarded(func(js.Value) {
 			if a.repeat.on {
@@ -39,7 +37,7 @@ func (r *repeater) start(a *app, button js.Value) {
 
 // step moves the edge once and asks for the next step in ms.
 func (r *repeater) step(a *app, ms int) {
-	a.store.Preview(r.part, r.by)
+	a.store.Preview(r.by)
 	a.askFrame()
 	r.timer = a.window.Call("setTimeout", r.tick, ms)
 }

@@ -32,6 +32,7 @@ const (
 	LowTo
 	Currency
 	BackupHours
+	SecondHours
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -138,18 +139,19 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.PipeLitres }).field(PipeLitres, "pipe", number(Litre, 0, 10, 0.1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.TankLitres }).field(TankLitres, "tank", number(Litre, 30, 1000, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.LossKWh }).field(LossKWh, "loss", number(KWhPerDay, 0.2, 10, 0.01)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SetC }).field(SetC, "thermostat", number(Celsius, 35, 85, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SunLimitC }).field(SunLimitC, "sunlimit", number(Celsius, 35, 85, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SetC }).field(SetC, "set", number(Celsius, 35, 85, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SunLimitC }).field(SunLimitC, "suncap", number(Celsius, 35, 85, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.ElementW }).field(ElementW, "element", number(Watt, 200, 9000, 10)),
 	pick[float64](func(s *Scenario) *float64 { return &s.RoomC }).field(RoomC, "room", number(Celsius, -10, 45, 1)),
 	pick[int](func(s *Scenario) *int { return &s.Modules }).field(Modules, "modules", number(Piece, 0, 40, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.ModuleW }).field(ModuleW, "watts", number(Watt, 20, 800, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.TiltDeg }).field(TiltDeg, "tilt", number(Degree, 0, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.AzimuthDeg }).field(AzimuthDeg, "azimuth", number(Degree, 0, 359, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.AzimuthDeg }).field(AzimuthDeg, "face", number(Degree, 0, 359, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.Price }).field(Price, "price", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[float64](func(s *Scenario) *float64 { return &s.LowPrice }).field(LowPrice, "low", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[int](func(s *Scenario) *int { return &s.LowFrom }).field(LowFrom, "lowfrom", number(ClockMinute, 0, 1435, 5)),
 	pick[int](func(s *Scenario) *int { return &s.LowTo }).field(LowTo, "lowto", number(ClockMinute, 0, 1435, 5)),
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
+	{ID: SecondHours, Key: "backup2", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 }

@@ -30,11 +30,19 @@ func (f *Field) write(s *Scenario) string {
 	case f.ID == Currency:
 		return url.QueryEscape(s.Currency)
 	case f.Kind == Hours:
-		return writeHours(s.Backup)
+		return writeHours(hoursOf(s, f.ID))
 	case f.Kind == Choice:
 		return f.Choices[int(f.Get(s))]
 	}
 	return strconv.Itoa(f.steps(f.Get(s)))
+}
+
+// hoursOf returns the first or the second hours, each as a Backup of its own.
+func hoursOf(s *Scenario, id FieldID) Backup {
+	if id == SecondHours {
+		return Backup{Start: s.Backup.Second.Start, End: s.Backup.Second.End}
+	}
+	return Backup{Start: s.Backup.Start, End: s.Backup.End, AllDay: s.Backup.AllDay}
 }
 
 // writeHours writes 1500-1800, or none1500 and all1500 where the edges meet.
@@ -138,10 +146,15 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 		s.Currency = text
 	case f.Kind == Hours:
 		b, ok := readHours(value)
-		if !ok {
+		if !ok || f.ID == SecondHours && b.AllDay {
 			return &Problem{Field: f.ID, Code: WrongHours}
 		}
-		s.Backup = b
+		if f.ID == SecondHours {
+			s.Backup.Second = Span{b.Start, b.End}
+		} else {
+			b.Second = s.Backup.Second
+			s.Backup = b
+		}
 	case f.Kind == Choice:
 		for i, name := range f.Choices {
 			if name == value {

@@ -38,6 +38,7 @@ func random(r *rand.Rand) Scenario {
 		s.Backup = Backup{Start: 5 * r.IntN(288), AllDay: true}
 		s.Backup.End = s.Backup.Start
 	}
+	s.Backup.Second = Span{5 * r.IntN(288), 5 * r.IntN(288)}
 	return s
 }
 
@@ -75,6 +76,9 @@ func TestLink_Golden(t *testing.T) {
 		{"v=1&loss=193&price=125&money=R&backup=all", func(s *Scenario) {
 			s.LossKWh, s.Price, s.Currency = 1.93, 0.125, "R"
 			s.Backup = Backup{AllDay: true}
+		}},
+		{"v=1&backup=1500-1800&backup2=0400-0530", func(s *Scenario) {
+			s.Backup = Backup{Start: 900, End: 1080, Second: Span{240, 330}}
 		}},
 		{"v=1&shower=15&uses=m&backup=none1200", func(s *Scenario) {
 			s.ShowerMinutes, s.Uses = 7.5, ProfileM
@@ -120,6 +124,7 @@ func TestDecode_SaysWhatItRefused(t *testing.T) {
 		{"v=1&backup=1500", BackupHours, WrongHours, "1500"},
 		{"v=1&backup=1500-1500", BackupHours, WrongHours, "1500-1500"},
 		{"v=1&backup=2500-1500", BackupHours, WrongHours, "2500-1500"},
+		{"v=1&backup2=all", SecondHours, WrongHours, "all"},
 		{"v=1&colour=3", NoField, UnknownKey, "colour"},
 		{"v=1&tilt=3&tilt=4", TiltDeg, KeyTwice, "4"},
 		{"v=1&tilt", NoField, NotAPair, "tilt"},

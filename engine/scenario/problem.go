@@ -79,8 +79,8 @@ func (s *Scenario) problem(f *Field) *Problem {
 		if !currencyOK(s.Currency) {
 			return &Problem{Field: f.ID, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
 		}
-	case BackupHours:
-		b := s.Backup
+	case BackupHours, SecondHours:
+		b := hoursOf(s, f.ID)
 		if b.AllDay && b.Start != b.End {
 			return &Problem{Field: f.ID, Code: WrongHours, Got: writeHours(b)}
 		}

@@ -74,7 +74,7 @@ const (
 type event struct {
 	at       float64 // s after midnight
 	kind     eventKind
-	i        int32   // index into steps, or 1 where a window opens
+	i        int32   // index into steps; +1 where a window opens, -1 where one closes
 	hour     int32   // that holds the instant; 24 at the day's end
 	up, down float64 // e^(at/tau) and its inverse: spans between events are products
 }
@@ -88,8 +88,10 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 			e = append(e, event{at: at, kind: exchange})
 		}
 	}
-	if !b.AllDay && b.Start != b.End {
-		e = append(e, event{at: float64(b.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(b.End) * 60, kind: windowEdge})
+	for _, s := range spans(b) {
+		if !b.AllDay && s.Start != s.End {
+			e = append(e, event{at: float64(s.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(s.End) * 60, kind: windowEdge, i: -1})
+		}
 	}
 	if !p.prices.Flat() {
 		e = append(e, event{at: float64(p.prices.LowFrom) * 60, kind: priceEdge}, event{at: float64(p.prices.LowTo) * 60, kind: priceEdge})
@@ -120,9 +122,22 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	ws.served = ws.served[:len(p.uses)]
 }
 
-// open tells whether backup may heat at midnight.
-func open(b scenario.Backup) bool {
-	return b.AllDay || b.Start > b.End && b.End > 0
+func spans(b scenario.Backup) [2]scenario.Span {
+	return [2]scenario.Span{{Start: b.Start, End: b.End}, b.Second}
+}
+
+// open counts the windows that are open just before midnight's events.
+func open(b scenario.Backup) int32 {
+	if b.AllDay {
+		return 1
+	}
+	n := int32(0)
+	for _, s := range spans(b) {
+		if s.Start > s.End {
+			n++
+		}
+	}
+	return n
 }
 
 // dayRun runs one day. The rule for who has the element is that of a changeover
@@ -133,7 +148,7 @@ type dayRun struct {
 	ws     *Workspace
 	backup tank.Thermostat
 	sun    tank.Thermostat
-	open0  bool // backup hours run at midnight
+	open0  int32 // windows open at midnight
 	trace  *Trace
 }
 
@@ -153,7 +168,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 	for i := range ws.events {
 		e := &ws.events[i]
 		if e.at > now.at {
-			if open {
+			if open > 0 {
 				got := t.HeatSpan(tank.Span{Seconds: e.at - now.at, Up: e.up * now.down, Down: e.down * now.up}, p.backupW, &p.element, &r.backup)
 				f.BoughtJ += got
 				f.Cost += got * price
@@ -168,7 +183,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 				t.Exchange(tank.ExchangeEveryS, p.element.Low)
 			}
 		case windowEdge:
-			open = e.i == 1
+			open += e.i
 		case priceEdge:
 			price = p.prices.At(int(e.at/60+0.5)) / JPerKWh
 		case sample:

@@ -75,6 +75,9 @@ func TestYear_Balance_Property(t *testing.T) {
 		p := prepared(t, randomHouse(r))
 		p.exchange = r.IntN(2) == 0
 		b := scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+		if r.IntN(2) == 0 {
+			b.Second = scenario.Span{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+		}
 		if r.IntN(5) == 0 {
 			b = allDay
 		}
@@ -303,5 +306,36 @@ func TestYear_TwoPrices_Analytic(t *testing.T) {
 	flat := year(t, prepared(t, func(s *scenario.Scenario) { s.Price = 0.3 }), hours(20, 23.5)).Total
 	if banded := year(t, p, hours(20, 23.5)).Total; math.Abs(banded.BoughtJ/flat.BoughtJ-1) > 1e-9 {
 		t.Errorf("a price changes what is bought: %g and %g J", banded.BoughtJ, flat.BoughtJ)
+	}
+}
+
+// Two windows are their union: cut in two, overlapping or nested they buy what
+// the one window does, wherever midnight falls.
+func TestYear_TwoWindows_Union(t *testing.T) {
+	p := prepared(t, func(*scenario.Scenario) {})
+	span := func(from, to float64) scenario.Span { return scenario.Span{Start: int(from * 60), End: int(to * 60)} }
+	for _, c := range []struct {
+		name   string
+		whole  scenario.Backup
+		first  scenario.Backup
+		second scenario.Span
+	}{
+		{"cut in two", hours(15, 19), hours(15, 17), span(17, 19)},
+		{"overlapping", hours(15, 19), hours(15, 18), span(16, 19)},
+		{"nested", hours(15, 19), hours(15, 19), span(16, 17)},
+		{"over midnight", hours(22, 6), hours(22, 1), span(0.5, 6)},
+		{"cut at midnight", hours(22, 6), hours(22, 0), span(0, 6)},
+		{"none and one", hours(15, 18), never, span(15, 18)},
+	} {
+		c.first.Second = c.second
+		one, two := year(t, p, c.whole).Total, year(t, p, c.first).Total
+		if math.Abs(one.BoughtJ/two.BoughtJ-1) > 1e-9 || one.CoolUses != two.CoolUses {
+			t.Errorf("%s: %.6f kWh in one window, %.6f in two", c.name, one.BoughtJ/JPerKWh, two.BoughtJ/JPerKWh)
+		}
+	}
+	apart := hours(15, 16)
+	apart.Second = span(4, 5)
+	if sum, one := year(t, p, apart).Total.BoughtJ, year(t, p, hours(15, 16)).Total.BoughtJ; sum <= one {
+		t.Errorf("a second window apart buys nothing: %g and %g J", sum, one)
 	}
 }

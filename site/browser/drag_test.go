@@ -290,3 +290,54 @@ func TestDrag_TakesBack(t *testing.T) {
 	}
 	b.clean()
 }
+
+// A second window is added in its panel, has its own grips and names, and moves
+// without the first.
+func TestSecondWindow(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house + "&backup=1500-1800")
+			b.run(chromedp.Click("#panel-backup", chromedp.ByQuery), chromedp.Click("#second-add", chromedp.ByQuery))
+			b.frame()
+			if got := b.text("#say-hours"); got != "15:00–18:00 and 03:00–04:00" {
+				t.Fatalf("after adding: %s", got)
+			}
+			var names []string
+			b.eval(`[...document.querySelectorAll('[role=slider]')].map(e => e.getAttribute('aria-label'))`, &names)
+			if strings.Join(names, "; ") != "backup starts; backup ends; backup starts 2; backup ends 2" {
+				t.Errorf("sliders: %v", names)
+			}
+			b.run(chromedp.Evaluate(`scrollTo(0, 0)`, nil))
+			b.frame()
+			x, y, path := b.around("#grip-3-hit", 30, 8)
+			f := finger{b, s.touch}
+			f.event("down", x, y)
+			for i, p := range path {
+				f.event("move", p[0], p[1])
+				b.frame()
+				if i == 6 {
+					b.shot("second-" + s.name)
+				}
+			}
+			f.event("up", path[7][0], path[7][1])
+			b.frame()
+			if got := b.text("#say-hours"); got != "15:00–18:00 and 03:00–06:00" {
+				t.Errorf("after dragging its end: %s", got)
+			}
+			var hash string
+			b.eval(`location.hash`, &hash)
+			if !strings.Contains(hash, "backup=1500-1800&backup2=0300-0600") {
+				t.Errorf("the link is %s", hash)
+			}
+			b.sameAsNative(house + "&backup2=0300-0600")
+			b.run(chromedp.Click("#second-remove", chromedp.ByQuery))
+			b.frame()
+			b.sameAsNative(house)
+			if got := b.text("#say-hours"); got != "15:00–18:00" {
+				t.Errorf("after removing: %s", got)
+			}
+			b.clean()
+		})
+	}
+}

@@ -147,7 +147,7 @@ func TestWrongInput(t *testing.T) {
 	cost := b.value("out-cost-year")
 	for _, c := range []struct{ panel, field, text, says string }{
 		{"panel-tank", "field-tank", "-5", "outside what is allowed, 30 to 1000"},
-		{"panel-tank", "field-thermostat", "hot", "is not a number"},
+		{"panel-tank", "field-set", "hot", "is not a number"},
 		{"panel-roof", "field-tilt", "200", "outside what is allowed, 0 to 90"},
 		{"panel-home", "field-place", "Atlantis", "not among the built-in places"},
 		{"panel-home", "field-place", "Tongaat (KwaZulu-Natal), South Africa", "cannot be true"},
@@ -265,7 +265,7 @@ func TestAccessibility_Axe(t *testing.T) {
 			}
 			b.open("")
 			check("at rest")
-			for _, panel := range []string{"panel-home", "panel-roof", "panel-tank", "panel-prices"} {
+			for _, panel := range []string{"panel-home", "panel-roof", "panel-tank", "panel-backup", "panel-prices"} {
 				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
 				b.frame()
 				check(panel)

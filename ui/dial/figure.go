@@ -8,8 +8,7 @@ import (
 
 // Input is what the figure shows, in plain numbers. Minutes are of the local day.
 type Input struct {
-	Start, End  int // of the backup hours
-	AllDay      bool
+	Windows     []Window    // backup hours: one or two
 	Rise, Set   float64     // where day staves meet night staves
 	SunW        [24]float64 // mean power that could reach the element
 	FullSunW    float64     // the power of the tallest petal
@@ -19,11 +18,9 @@ type Input struct {
 	Before      []Sample // the same when the gesture began; empty otherwise
 	FullL       float64  // tank full
 	ShowerL     float64  // litres of one shower, for the rings
-	BeforeStart int
-	BeforeEnd   int
-	HasBefore   bool
-	HeldGrip    int // 0 start, 1 end, -1 none
-	Ghost       int // minute of an edge that a second tap would set, -1 none
+	BeforeEdges []int    // the grips' minutes when the gesture began; empty otherwise
+	HeldGrip    int      // 0 start, 1 end, 2 and 3 of the second window, -1 none
+	Ghost       int      // minute of an edge that a second tap would set, -1 none
 }
 
 // Band is a span of one price, relative to the highest: 0 to 1.
@@ -89,7 +86,13 @@ func (in *Input) Figure(list []Attr) []Attr {
 	set := func(id, name, value string) { list = append(list, Attr{id, name, value}) }
 	set("staves-night", "d", in.staves(false))
 	set("staves-day", "d", in.staves(true))
-	set("window-staves", "d", in.window())
+	for i := range 2 {
+		d := ""
+		if i < len(in.Windows) {
+			d = windowStaves(in.Windows[i])
+		}
+		set("window-staves-"+strconv.Itoa(i), "d", d)
+	}
 	set("petals", "d", in.petals())
 	set("price-ring", "d", in.prices())
 	scale := in.scaleL()
@@ -130,11 +133,11 @@ func (in *Input) staves(day bool) string {
 	return string(p)
 }
 
-// window is the backup hours' staves, cut at full hours.
-func (in *Input) window() string {
+// windowStaves are the backup hours' staves, cut at full hours.
+func windowStaves(w Window) string {
 	var p path
-	start := float64(in.Start)
-	length := float64(Length(in.Start, in.End, in.AllDay))
+	start := float64(w.Start)
+	length := float64(w.Length())
 	for from := start; from < start+length; {
 		to := math.Min(math.Floor(from/60+1)*60, start+length)
 		a, b := from, to
@@ -284,32 +287,30 @@ func (in *Input) drops(list []Attr) []Attr {
 // leanBelow is the room outside the window under which grips lean inward.
 const leanBelow = 90
 
-// grips are two bookends. Each leans away from the window; with little room
-// outside it, inward.
+// grips are bookends. Each leans away from its window; with little room outside
+// it, inward.
 func (in *Input) grips(list []Attr) []Attr {
-	length := Length(in.Start, in.End, in.AllDay)
-	away := 1.0
-	if DayMinutes-length < leanBelow && length > 0 {
-		away = -1
-	}
-	for i, minute := range [2]int{in.Start, in.End} {
-		id := "grip-" + strconv.Itoa(i)
-		side := away
-		if i == 0 {
-			side = -away
+	for g := range 2 * len(in.Windows) {
+		w := in.Windows[g/2]
+		minute, side := w.Edge(Part(g%2)), 1.0
+		if g%2 == 0 {
+			side = -1
+		}
+		if length := w.Length(); DayMinutes-length < leanBelow && length > 0 {
+			side = -side
+		}
+		id := "grip-" + strconv.Itoa(g)
+		before := ""
+		if g < len(in.BeforeEdges) {
+			before = line(float64(in.BeforeEdges[g]), hubR, windowR)
 		}
 		list = append(list,
 			Attr{id, "transform", turn(float64(minute))},
 			Attr{id + "-body", "d", bookend(side)},
 			Attr{id + "-hit", "cx", string(appendTenths(nil, cx+side*13))},
 			Attr{id, "aria-valuenow", strconv.Itoa(minute)},
-			Attr{id, "class", held("grip", in.HeldGrip == i)})
-		before := ""
-		if in.HasBefore {
-			edge := float64([2]int{in.BeforeStart, in.BeforeEnd}[i])
-			before = line(edge, hubR, windowR)
-		}
-		list = append(list, Attr{id + "-before", "d", before}, Attr{id + "-line", "d", line(float64(minute), hubR, windowR)})
+			Attr{id, "class", held("grip", in.HeldGrip == g)},
+			Attr{id + "-before", "d", before}, Attr{id + "-line", "d", line(float64(minute), hubR, windowR)})
 	}
 	ghost := ""
 	if in.Ghost >= 0 {
@@ -317,8 +318,7 @@ func (in *Input) grips(list []Attr) []Attr {
 	}
 	list = append(list, Attr{"grip-ghost", "d", ghost})
 	for i := range 8 {
-		id := "hour-" + strconv.Itoa(i*3)
-		list = append(list, Attr{id, "class", held("hour", false) + in.faded(i*180)})
+		list = append(list, Attr{"hour-" + strconv.Itoa(i*3), "class", "hour" + in.covered(i*180)})
 	}
 	return list
 }
@@ -330,22 +330,22 @@ func held(class string, yes bool) string {
 	return class
 }
 
-// faded marks a numeral under a grip, and one on the window's staves.
-func (in *Input) faded(minute int) string {
-	class := ""
-	length := Length(in.Start, in.End, in.AllDay)
-	if length == DayMinutes || length > 0 && (minute-in.Start+DayMinutes)%DayMinutes < length {
-		class += " inside"
-	}
-	for i, edge := range [2]int{in.Start, in.End} {
-		body := (minute - edge + DayMinutes + DayMinutes/2) % DayMinutes
-		off := body - DayMinutes/2 // minutes after the edge
-		if i == 0 {
-			off = -off
+// covered says whether a numeral stands on a window's staves or under a grip.
+func (in *Input) covered(minute int) (class string) {
+	for _, w := range in.Windows {
+		if length := w.Length(); (minute-w.Start+DayMinutes)%DayMinutes < length {
+			class = " inside"
 		}
-		if off > -20 && off < 55 {
-			class += " faded"
-			break
+	}
+	for _, w := range in.Windows {
+		for part := StartGrip; part <= EndGrip; part++ {
+			off := (minute-w.Edge(part)+DayMinutes+DayMinutes/2)%DayMinutes - DayMinutes/2 // minutes after the edge
+			if part == StartGrip {
+				off = -off
+			}
+			if off > -20 && off < 55 {
+				return class + " faded"
+			}
 		}
 	}
 	return class

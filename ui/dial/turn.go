@@ -17,6 +17,14 @@ type Window struct {
 	AllDay     bool
 }
 
+// Edge is the minute of the start or the end grip.
+func (w Window) Edge(p Part) int {
+	if p == StartGrip {
+		return w.Start
+	}
+	return w.End
+}
+
 // Length in minutes.
 func (w Window) Length() int { return Length(w.Start, w.End, w.AllDay) }
 
@@ -128,11 +136,7 @@ func (w Window) Step(part Part, minutes int) Window {
 	if minutes%15 == 0 {
 		grid = 15
 		// From off the grid the first step goes to the next line of it.
-		edge := w.End
-		if part == StartGrip {
-			edge = w.Start
-		}
-		if off := edge % 15; off != 0 {
+		if off := w.Edge(part) % 15; off != 0 {
 			if minutes > 0 {
 				minutes -= off
 			} else {
@@ -161,12 +165,17 @@ func (w Window) Put(part Part, minute int) Window {
 	return w
 }
 
-// Nearer returns the grip that is nearer to a minute.
-func (w Window) Nearer(minute float64) Part {
-	if math.Abs(math.Remainder(minute-float64(w.Start), DayMinutes)) <= math.Abs(math.Remainder(minute-float64(w.End), DayMinutes)) {
-		return StartGrip
+// Nearest returns the grip that is nearest to a minute.
+func Nearest(windows []Window, minute float64) (window int, part Part) {
+	least := math.Inf(1)
+	for i, w := range windows {
+		for p := StartGrip; p <= EndGrip; p++ {
+			if d := math.Abs(math.Remainder(minute-float64(w.Edge(p)), DayMinutes)); d < least {
+				least, window, part = d, i, p
+			}
+		}
 	}
-	return EndGrip
+	return window, part
 }
 
 func snap(minute float64, step int) int {

@@ -88,16 +88,16 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 	return nil
 }
 
-// TypeEdge sets one edge of the backup hours from a typed clock time.
-func (s *Store) TypeEdge(part dial.Part, text string) {
+// TypeEdge sets one edge of a window from a typed clock time.
+func (s *Store) TypeEdge(window int, part dial.Part, text string) {
 	minute, ok := format.ParseClock(text)
 	if !ok || minute%Fine != 0 {
-		s.Refused[scenario.BackupHours] = Refused{Typed: text, Problem: scenario.Problem{
-			Field: scenario.BackupHours, Code: scenario.WrongHours, Got: text}}
+		s.Refused[hoursField(window)] = Refused{Typed: text, Problem: scenario.Problem{
+			Field: hoursField(window), Code: scenario.WrongHours, Got: text}}
 		return
 	}
 	s.Cancel()
-	s.SetWindow(s.window().Put(part, minute))
+	s.SetWindow(window, s.Window(window).Put(part, minute))
 }
 
 // FindPlace finds a built-in place by slug, by name, or by "name, country".

@@ -3,7 +3,6 @@ package state
 import (
 	"math"
 
-	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 )
@@ -15,14 +14,15 @@ const (
 	Page   = 60
 )
 
-// Begin starts a gesture on a part of the dial and keeps what is shown now.
-func (s *Store) Begin(part dial.Part, finger float64) {
+// Begin starts a gesture on a part of a window and keeps what is shown now.
+func (s *Store) Begin(window int, part dial.Part, finger float64) {
+	s.Before = nil
 	s.before = Before{
-		Window: s.window(), Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
+		Windows: s.Windows(), Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
 		Trace: append(s.before.Trace[:0], s.Results.Day.Trace.Points...),
 	}
-	s.Before, s.Held, s.Ghost = &s.before, part, -1
-	s.turn = dial.Begin(s.window(), part, finger)
+	s.Before, s.On, s.Held, s.Ghost = &s.before, window, part, -1
+	s.turn = dial.Begin(s.Window(window), part, finger)
 }
 
 // Drag moves the gesture to another angle of the finger and simulates. It
@@ -34,19 +34,20 @@ func (s *Store) Drag(finger float64, step int) bool {
 	return s.preview(s.turn.To(finger, step))
 }
 
-// preview shows other hours without keeping them.
+// preview shows other hours in the gesture's window without keeping them.
 func (s *Store) preview(w dial.Window) bool {
-	if w == s.window() {
+	before := s.Scenario.Backup
+	s.setWindow(s.On, w)
+	if s.Scenario.Backup == before {
 		return false
 	}
-	s.setWindow(w)
 	s.simulate()
 	return true
 }
 
-// Preview moves an edge by minutes within a gesture: a held button or key.
-func (s *Store) Preview(part dial.Part, minutes int) bool {
-	return s.preview(s.window().Step(part, minutes))
+// Preview moves the gesture's edge by minutes: a held button or key.
+func (s *Store) Preview(minutes int) bool {
+	return s.preview(s.Window(s.On).Step(s.Held, minutes))
 }
 
 // Commit ends the gesture and keeps its hours.
@@ -54,16 +55,16 @@ func (s *Store) Commit() {
 	if s.Before == nil {
 		return
 	}
-	now := s.window()
-	from := s.Before.Window
+	now := s.Scenario.Backup
+	from := s.Before.Windows[s.On]
+	s.setWindow(s.On, from)
 	s.Before = nil
-	if now == from {
+	if now == s.Scenario.Backup {
 		return
 	}
-	s.setWindow(from)
 	s.remember()
-	s.setWindow(now)
-	s.Scenario.Known = s.Scenario.Known.With(scenario.BackupHours)
+	s.Scenario.Backup = now
+	s.Scenario.Known = s.Scenario.Known.With(hoursField(s.On))
 }
 
 // Cancel ends the gesture and restores what was before it.
@@ -71,33 +72,29 @@ func (s *Store) Cancel() {
 	if s.Before == nil {
 		return
 	}
-	from := s.Before.Window
+	s.preview(s.Before.Windows[s.On])
 	s.Before, s.Ghost = nil, -1
-	s.preview(from)
 }
 
-// SetWindow sets the hours in one go: a key, a typed time.
-func (s *Store) SetWindow(w dial.Window) {
-	s.Begin(dial.Body, 0)
+// SetWindow sets a window's hours in one go: a key, a typed time.
+func (s *Store) SetWindow(window int, w dial.Window) {
+	s.Begin(window, dial.Body, 0)
 	s.preview(w)
 	s.Commit()
-	delete(s.Refused, scenario.BackupHours)
+	delete(s.Refused, hoursField(window))
 }
 
-// Window returns the present hours.
-func (s *Store) Window() dial.Window { return s.window() }
-
-// Tap shows what moving the nearer grip to a minute would do; a second tap near
+// Tap shows what moving the nearest grip to a minute would do; a second tap near
 // it keeps it, another one shows that instead.
 func (s *Store) Tap(minute float64) {
 	if s.SettleTap(minute) {
 		return
 	}
 	to := int(minute/Coarse+0.5) * Coarse % dial.DayMinutes
-	part := s.window().Nearer(float64(to))
-	s.Begin(part, 0)
+	window, part := dial.Nearest(s.Windows(), float64(to))
+	s.Begin(window, part, 0)
 	s.Ghost = to
-	s.preview(s.window().Put(part, to))
+	s.preview(s.Window(window).Put(part, to))
 }
 
 // SettleTap ends a tap that waits for its second: keeps it if that is near, else
@@ -107,8 +104,8 @@ func (s *Store) SettleTap(minute float64) bool {
 		return false
 	}
 	near := math.Abs(math.Remainder(minute-float64(s.Ghost), dial.DayMinutes)) <= tapMinutes
-	s.Ghost = -1
 	if near {
+		s.Ghost = -1
 		s.Commit()
 	} else {
 		s.Cancel()

@@ -24,10 +24,10 @@ type Results struct {
 
 // Before is what the page showed when a gesture began.
 type Before struct {
-	Window dial.Window
-	Total  simulate.Flows
-	Day    simulate.Flows
-	Trace  []simulate.Point
+	Windows []dial.Window
+	Total   simulate.Flows
+	Day     simulate.Flows
+	Trace   []simulate.Point
 }
 
 // Refused is a field's text that could not be used.
@@ -47,8 +47,9 @@ type Store struct {
 	Refused      map[scenario.FieldID]Refused
 
 	Before *Before   // nil outside a gesture
-	Held   dial.Part // what the gesture moves
-	Ghost  int       // minute that a second tap would set, -1 none
+	Held   dial.Part // what the gesture moves, and of which window
+	On     int
+	Ghost  int // minute that a second tap would set, -1 none
 
 	undo   []scenario.Scenario
 	turn   dial.Turn
@@ -127,7 +128,7 @@ func (s *Store) Link() string { return scenario.Encode(&s.Scenario) }
 
 // Example tells whether nobody has confirmed anything: the invented house.
 func (s *Store) Example() bool {
-	const view = 1<<scenario.Month | 1<<scenario.SkyKind | 1<<scenario.BackupHours
+	const view = 1<<scenario.Month | 1<<scenario.SkyKind | 1<<scenario.BackupHours | 1<<scenario.SecondHours
 	return s.Scenario.Known&^view == 0
 }
 
@@ -157,12 +158,55 @@ func (s *Store) Undo() {
 	s.use(last, p)
 }
 
-// window is the scenario's hours as the dial knows them.
-func (s *Store) window() dial.Window {
+// Windows are the backup hours as the dial knows them: one, or two. A second
+// window stays through a gesture that closes it and is gone after.
+func (s *Store) Windows() []dial.Window {
 	b := s.Scenario.Backup
-	return dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay}
+	list := []dial.Window{{Start: b.Start, End: b.End, AllDay: b.AllDay}}
+	if b.Second.Start != b.Second.End || s.Before != nil && len(s.Before.Windows) == 2 {
+		list = append(list, dial.Window{Start: b.Second.Start, End: b.Second.End})
+	}
+	return list
 }
 
-func (s *Store) setWindow(w dial.Window) {
-	s.Scenario.Backup = scenario.Backup{Start: w.Start, End: w.End, AllDay: w.AllDay}
+// Window returns one window of the backup hours.
+func (s *Store) Window(i int) dial.Window { return s.Windows()[i] }
+
+// setWindow puts a window into the scenario. Only the first can be all day: the
+// second stops a step before.
+func (s *Store) setWindow(i int, w dial.Window) {
+	b := &s.Scenario.Backup
+	if i == 0 {
+		b.Start, b.End, b.AllDay = w.Start, w.End, w.AllDay
+		return
+	}
+	if w.AllDay {
+		w.End = (w.Start - Coarse + dial.DayMinutes) % dial.DayMinutes
+	}
+	b.Second = scenario.Span{Start: w.Start, End: w.End}
+}
+
+// hoursField is the field that a window belongs to.
+func hoursField(i int) scenario.FieldID {
+	if i == 1 {
+		return scenario.SecondHours
+	}
+	return scenario.BackupHours
+}
+
+// AddSecond opens a second window of an hour, opposite the first.
+func (s *Store) AddSecond() {
+	s.Cancel()
+	next := s.Scenario
+	start := (next.Backup.Start + dial.DayMinutes/2) / Page * Page % dial.DayMinutes
+	next.Backup.Second = scenario.Span{Start: start, End: (start + Page) % dial.DayMinutes}
+	s.change(scenario.SecondHours, next, "")
+}
+
+// RemoveSecond takes the second window away.
+func (s *Store) RemoveSecond() {
+	s.Cancel()
+	next := s.Scenario
+	next.Backup.Second = scenario.Span{}
+	s.change(scenario.SecondHours, next, "")
 }

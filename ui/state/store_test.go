@@ -12,7 +12,7 @@ import (
 func TestGesture_CommitUndoCancel(t *testing.T) {
 	s := Open("")
 	first, cost := s.Scenario, s.Results.Year.Total.Cost
-	s.Begin(dial.EndGrip, 0)
+	s.Begin(0, dial.EndGrip, 0)
 	if !s.Drag(60, Coarse) || s.Results.Year.Total.Cost == cost || s.CanUndo() {
 		t.Error("a preview must change the figures and leave no undo")
 	}
@@ -20,7 +20,7 @@ func TestGesture_CommitUndoCancel(t *testing.T) {
 	if s.Scenario != first || s.Results.Year.Total.Cost != cost {
 		t.Errorf("cancelled: %+v", s.Scenario.Backup)
 	}
-	s.Begin(dial.EndGrip, 0)
+	s.Begin(0, dial.EndGrip, 0)
 	s.Drag(60, Coarse)
 	s.Commit()
 	if s.Scenario.Backup.End != 1140 || !s.Scenario.Known.Has(scenario.BackupHours) || !s.CanUndo() {
@@ -30,7 +30,7 @@ func TestGesture_CommitUndoCancel(t *testing.T) {
 	if s.Scenario != first || s.Results.Year.Total.Cost != cost {
 		t.Errorf("undone: %+v", s.Scenario)
 	}
-	s.Begin(dial.StartGrip, 0)
+	s.Begin(0, dial.StartGrip, 0)
 	s.Commit()
 	if s.CanUndo() {
 		t.Error("a gesture that changed nothing leaves an undo")
@@ -145,5 +145,49 @@ func TestTap_OtherChangeTakesBack(t *testing.T) {
 	s.Undo()
 	if s.Scenario.Backup != hours || s.Scenario.TankLitres != 200 {
 		t.Errorf("after undo: %+v", s.Scenario)
+	}
+}
+
+func TestSecondWindow_Life(t *testing.T) {
+	s := Open("")
+	first, one := s.Scenario, s.Results.Year.Total.BoughtJ
+	s.AddSecond()
+	if len(s.Windows()) != 2 || s.Window(1).Length() != 60 || s.Results.Year.Total.BoughtJ <= one {
+		t.Fatalf("added: %+v", s.Windows())
+	}
+	if back, problems := scenario.Decode(s.Link()); len(problems) > 0 || back != s.Scenario {
+		t.Errorf("link %s: %v", s.Link(), problems)
+	}
+	// Its grip moves it and leaves the first; all day is out of its reach.
+	s.Begin(1, dial.EndGrip, 0)
+	for finger := 0.0; finger < 1500; finger += 90 {
+		s.Drag(finger, Coarse)
+	}
+	if w := s.Window(1); w.AllDay || w.Length() != dial.DayMinutes-Coarse || s.Window(0) != (dial.Window{Start: 900, End: 1080}) {
+		t.Errorf("turned round: %+v", s.Windows())
+	}
+	s.Cancel()
+	if s.Window(1).Length() != 60 {
+		t.Errorf("cancelled: %+v", s.Windows())
+	}
+	// Closed by its own grip it stays until the gesture ends.
+	s.Begin(1, dial.EndGrip, 0)
+	s.Drag(1380, Coarse)
+	if len(s.Windows()) != 2 || s.Window(1).Length() != 0 {
+		t.Errorf("closing: %+v", s.Windows())
+	}
+	s.Commit()
+	if len(s.Windows()) != 1 || s.Results.Year.Total.BoughtJ != one {
+		t.Errorf("closed: %+v", s.Windows())
+	}
+	s.Undo()
+	s.RemoveSecond()
+	if len(s.Windows()) != 1 {
+		t.Errorf("removed: %+v", s.Windows())
+	}
+	s.Undo()
+	s.Undo()
+	if s.Scenario.Backup != first.Backup {
+		t.Errorf("undone: %+v", s.Scenario.Backup)
 	}
 }

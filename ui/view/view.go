@@ -60,11 +60,7 @@ func (v *View) sentence(s *state.Store) {
 		days = w.Text(words.SentenceAll)
 	}
 	v.set("say-days", "", days)
-	hours := v.Hours(s.Window())
-	if s.Window().Length() == 0 {
-		hours = w.Text(words.SentenceNever)
-	}
-	v.set("say-hours", "", hours)
+	v.set("say-hours", "", v.allHours(s))
 	v.set("say-cost", "", w.Text(words.SentenceCost, format.Money(y.Cost, s.Scenario.Currency)))
 	less, than := s.Bare.Cost-y.Cost, w.Text(words.SentenceThanBare)
 	if s.Before != nil {
@@ -84,6 +80,24 @@ func (v *View) Sentence(s *state.Store) string {
 	}
 	return fmt.Sprintf("%s %s %s %s %s %s, %s %s", v.Words.Text(words.SayDays), part["say-days"], v.Words.Text(words.SayHours), part["say-hours"],
 		v.Words.Text(words.SayCost), part["say-cost"], part["say-less"], part["say-than"])
+}
+
+// allHours writes all backup hours.
+func (v *View) allHours(s *state.Store) string {
+	text := ""
+	for _, w := range s.Windows() {
+		switch {
+		case w.Length() == 0:
+			continue
+		case text != "":
+			text += " " + v.Words.Text(words.And) + " "
+		}
+		text += v.Hours(w)
+	}
+	if text == "" {
+		return v.Words.Text(words.SentenceNever)
+	}
+	return text
 }
 
 // Hours writes backup hours: 14:45-18:15, all day or none.
@@ -152,7 +166,7 @@ func (v *View) hub(s *state.Store) {
 	d := &s.Results.Day.Flows
 	top, middle, bottom := "", "", ""
 	if s.Before != nil {
-		w := s.Window()
+		w := s.Window(s.On)
 		top = v.Words.Text([...]words.Key{words.BackupStarts, words.BackupEnds, words.BackupMoves}[s.Held])
 		middle = format.Clock([...]int{w.Start, w.End, w.Start}[s.Held])
 		bottom = format.Duration(w.Length())
@@ -176,29 +190,39 @@ func (v *View) hub(s *state.Store) {
 }
 
 func (v *View) steppers(s *state.Store) {
-	w := s.Window()
-	v.set("time-0", "value", format.Clock(w.Start))
-	v.set("time-1", "value", format.Clock(w.End))
+	for i, w := range s.Windows() {
+		v.set(fmt.Sprintf("time-%d", 2*i), "value", format.Clock(w.Start))
+		v.set(fmt.Sprintf("time-%d", 2*i+1), "value", format.Clock(w.End))
+	}
 }
 
 // gripWords is what screen readers hear of the grips.
 func (v *View) gripWords(s *state.Store) {
-	w := s.Window()
-	for i, k := range [2]words.Key{words.BackupStarts, words.BackupEnds} {
-		text := v.Words.Text(k) + " " + format.Clock([2]int{w.Start, w.End}[i])
+	for g := range 2 * len(s.Windows()) {
+		w := s.Window(g / 2)
+		text := v.GripName(g) + " " + format.Clock(w.Edge(dial.Part(g%2)))
 		if w.AllDay || w.Length() == 0 {
 			text += ", " + v.Hours(w)
 		}
-		v.set(fmt.Sprintf("grip-%d", i), "aria-valuetext", text)
+		v.set(fmt.Sprintf("grip-%d", g), "aria-valuetext", text)
 	}
+}
+
+// GripName is a grip's accessible name: "backup starts", and " 2" after it for a
+// second window.
+func (v *View) GripName(g int) string {
+	name := v.Words.Text([2]words.Key{words.BackupStarts, words.BackupEnds}[g%2])
+	if g > 1 {
+		name += " 2"
+	}
+	return name
 }
 
 // fill makes the dial's input from the state.
 func (v *View) fill(s *state.Store) {
 	in := &v.in
 	sc, d := &s.Scenario, &s.Results.Day
-	w := s.Window()
-	in.Start, in.End, in.AllDay = w.Start, w.End, w.AllDay
+	in.Windows = s.Windows()
 	sun := &s.Prepared.Weather.Sun[climate.AverageDay(int(sc.Month))]
 	half := sun.Sunset * 720 / math.Pi
 	in.Rise, in.Set = sun.Noon*60-half, sun.Noon*60+half
@@ -212,12 +236,14 @@ func (v *View) fill(s *state.Store) {
 	in.Pool = state.Points(d.Trace.Points, in.Pool)
 	in.FullL = d.FullL
 	in.ShowerL = sc.ShowerMinutes * sc.ShowerFlow
-	in.Before, in.HasBefore, in.HeldGrip, in.Ghost = in.Before[:0], false, -1, s.Ghost
+	in.Before, in.BeforeEdges, in.HeldGrip, in.Ghost = in.Before[:0], in.BeforeEdges[:0], -1, s.Ghost
 	if b := s.Before; b != nil {
 		in.Before = state.Points(b.Trace, in.Before)
-		in.HasBefore, in.BeforeStart, in.BeforeEnd = true, b.Window.Start, b.Window.End
+		for _, w := range b.Windows {
+			in.BeforeEdges = append(in.BeforeEdges, w.Start, w.End)
+		}
 		if s.Held != dial.Body {
-			in.HeldGrip = int(s.Held)
+			in.HeldGrip = 2*s.On + int(s.Held)
 		}
 	}
 }
@@ -273,8 +299,10 @@ func (v *View) Strip(s *state.Store) *curve.Strip {
 		}
 		c.Series[i] = curve.Thin(c.Series[i], curve.MaxPoints, 24, top)
 	}
-	c.Series[curve.WindowWater] = hoursBand(s.Window(), c.MaxWater, c.Series[curve.WindowWater][:0])
-	c.Series[curve.WindowMoney] = hoursBand(s.Window(), c.MaxFee, c.Series[curve.WindowMoney][:0])
+	for _, w := range s.Windows() {
+		c.Series[curve.WindowWater] = hoursBand(w, c.MaxWater, c.Series[curve.WindowWater])
+		c.Series[curve.WindowMoney] = hoursBand(w, c.MaxFee, c.Series[curve.WindowMoney])
+	}
 	return c
 }
 

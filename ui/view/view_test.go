@@ -45,7 +45,7 @@ func TestStrip_Bounds(t *testing.T) {
 		for i := 0; i+3 < len(band); i += 4 {
 			shaded += band[i+2].X - band[i+1].X
 		}
-		if want := float64(s.Window().Length()) / 60; shaded != want {
+		if want := float64(s.Window(0).Length()) / 60; shaded != want {
 			t.Errorf("%q: %g h shaded, %g h of backup", link, shaded, want)
 		}
 	}
@@ -56,7 +56,7 @@ func TestStrip_Bounds(t *testing.T) {
 func TestFrame_SameOrder(t *testing.T) {
 	s, v := state.Open(""), New()
 	first := append([]dial.Attr(nil), v.Frame(s)...)
-	s.Begin(dial.EndGrip, 0)
+	s.Begin(0, dial.EndGrip, 0)
 	for finger := 0.0; finger < 1400; finger += 100 {
 		s.Drag(finger, state.Coarse)
 		next := v.Frame(s)

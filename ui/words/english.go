@@ -38,6 +38,7 @@ var english = Catalogue{
 		scenario.LowTo:         {Name: "Low price until"},
 		scenario.Currency:      {Name: "Currency", Help: "As you write it, up to four letters."},
 		scenario.BackupHours:   {Name: "Backup hours"},
+		scenario.SecondHours:   {Name: "Second backup hours"},
 	},
 	Problems: map[scenario.Code]string{
 		scenario.NotANumber:     "%[1]s: \u201c%[2]s\u201d is not a number. Allowed: %[3]s to %[4]s%[5]s.",
@@ -128,5 +129,10 @@ var english = Catalogue{
 		UseCool:            "ran cool",
 		UseCount:           "%d uses: %s",
 		KWh:                "kWh",
+		And:                "and",
+		PanelBackup:        "Backup",
+		AddSecond:          "Add second backup hours",
+		RemoveSecond:       "Remove the second hours",
+		SecondHelp:         "Two windows a day, for example before the morning and before the evening wash. Where they overlap they count once.",
 	},
 }

@@ -99,6 +99,11 @@ const (
 	UseCool
 	UseCount // args: how many, which
 	KWh
+	And
+	PanelBackup
+	AddSecond
+	RemoveSecond
+	SecondHelp
 	keyCount
 )
 
