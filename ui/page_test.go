@@ -80,7 +80,12 @@ func TestTemplate_EqualsPainter(t *testing.T) {
 		"all day, two prices":  {"v=1&backup=all0300&lowfrom=1320&lowto=360", func(*state.Store) {}},
 		"large profile, polar": {"v=1&place=mcmurdo&uses=l&backup=2300-0500&month=jun", gesture},
 		"two windows":          {"v=1&backup=1500-1800&backup2=2300-0530", gesture},
-		"a tap that waits":     {"v=1&people=6&tank=80", func(s *state.Store) { s.Tap(400) }},
+		"looked ahead": {"v=1&tank=120", func(s *state.Store) {
+			gesture(s)
+			for s.LookAhead() {
+			}
+		}},
+		"a tap that waits": {"v=1&people=6&tank=80", func(s *state.Store) { s.Tap(400) }},
 	} {
 		s, v := state.Open(c.link), view.New()
 		c.then(s)

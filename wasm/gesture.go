@@ -86,6 +86,7 @@ func (a *app) onDown(e js.Value) {
 	}
 	e.Call("preventDefault")
 	a.askFrame()
+	a.lookAhead()
 }
 
 // place takes the newest position of the pointer.
@@ -179,7 +180,11 @@ func (a *app) drag() {
 		step = state.Fine
 	}
 	minute, _ := a.pointer.polar()
-	a.store.Drag(minute, step)
+	if a.store.Drag(minute, step) && a.store.AtBest() {
+		if n := a.window.Get("navigator"); n.Get("vibrate").Truthy() {
+			n.Call("vibrate", 8) // a notch to feel, where the device allows it
+		}
+	}
 }
 
 func (a *app) onUp(e js.Value) {
@@ -252,6 +257,7 @@ func (a *app) onKey(e js.Value) {
 		a.keyed = true
 		a.store.Cancel()
 		a.store.Begin(window, p, 0)
+		a.lookAhead()
 	}
 	a.store.Preview(by)
 	a.askFrame()

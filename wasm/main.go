@@ -80,6 +80,8 @@ type app struct {
 	stripOwed        bool // it is the strip's turn
 	measured         int
 	warmed           bool
+	looking          bool // a slice of looking ahead is on its way
+	look             js.Func
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func
 	waiting          bool

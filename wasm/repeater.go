@@ -33,6 +33,7 @@ func (r *repeater) start(a *app, button js.Value) {
 		})
 	}
 	r.step(a, pauseMs)
+	a.lookAhead()
 }
 
 // step moves the edge once and asks for the next step in ms.

@@ -134,6 +134,18 @@ func (b *tab) ready() {
 	b.t.Fatal("the page does not get ready")
 }
 
+// until waits for an expression to become true.
+func (b *tab) until(expression string) {
+	b.t.Helper()
+	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+		ok := false
+		if b.eval(expression, &ok); ok {
+			return
+		}
+	}
+	b.t.Fatalf("never true: %s", expression)
+}
+
 // eval runs an expression and decodes its value.
 func (b *tab) eval(expression string, into any) {
 	b.t.Helper()

@@ -87,7 +87,7 @@ func (b *tab) read(ids [][2]string) (s snapshot) {
 // gestureOnly are attributes that show a gesture and not the scenario.
 func gestureOnly(id, name string) bool {
 	return strings.HasPrefix(id, "change-") || strings.HasPrefix(id, "hub") || strings.HasSuffix(id, "-before") ||
-		id == "say-less" || id == "say-than" || name == "class" && strings.HasPrefix(id, "grip-") || id == "grip-ghost"
+		id == "say-less" || id == "say-than" || strings.HasPrefix(id, "ahead") || name == "class" && strings.HasPrefix(id, "grip-") || id == "grip-ghost"
 }
 
 // sameAsNative compares the page with the engine run natively for the same link:
@@ -192,6 +192,7 @@ func TestDrag_AgreesWithNative(t *testing.T) {
 					t.Fatal("the drag moves nothing")
 				}
 				if i == 20 {
+					b.until(`document.getElementById('ahead-best').getAttribute('d') !== ''`)
 					b.shot("drag-" + s.name)
 				}
 			}

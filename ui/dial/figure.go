@@ -21,6 +21,15 @@ type Input struct {
 	BeforeEdges []int    // the grips' minutes when the gesture began; empty otherwise
 	HeldGrip    int      // 0 start, 1 end, 2 and 3 of the second window, -1 none
 	Ghost       int      // minute of an edge that a second tap would set, -1 none
+	Ahead       []Place  // of the held grip, evenly over the day; empty until known
+	Best        int      // index of the best of them, -1 none
+}
+
+// Place is what one place of the held grip would give: its cost between the
+// cheapest (0) and the dearest (1), and whether it brings more cool days.
+type Place struct {
+	Cost   float64
+	Breaks bool
 }
 
 // Band is a span of one price, relative to the highest: 0 to 1.
@@ -115,6 +124,10 @@ func (in *Input) Figure(list []Attr) []Attr {
 	}
 	set("pool", "d", polar(in.Pool, scale, true))
 	set("pool-before", "d", polar(in.Before, scale, false))
+	places, bars, best := in.ahead()
+	set("ahead", "d", places)
+	set("ahead-bars", "d", bars)
+	set("ahead-best", "d", best)
 	list = in.drops(list)
 	return in.grips(list)
 }
@@ -159,6 +172,39 @@ func Length(start, end int, allDay bool) int {
 		return DayMinutes
 	}
 	return (end - start + DayMinutes) % DayMinutes
+}
+
+// ahead is the look-ahead rim: along the outer edge of the staves the thickness
+// is the yearly cost with the held grip there, bars stand where a use more would
+// run cool, and a notch is cut at the best place.
+func (in *Input) ahead() (places, bars, best string) {
+	if len(in.Ahead) == 0 {
+		return "", "", ""
+	}
+	var p, b, n path
+	step := float64(DayMinutes) / float64(len(in.Ahead))
+	for i, place := range in.Ahead {
+		minute := float64(i) * step
+		depth := 1.5 + 7*place.Cost
+		p.sector(minute-step/2+0.7, minute+step/2-0.7, rimR-depth, rimR)
+		if place.Breaks {
+			x, y := at(minute-step/2, rimR-11)
+			b.cmd('M', x, y)
+			x, y = at(minute+step/2, rimR-1)
+			b.cmd('L', x, y)
+		}
+	}
+	if in.Best >= 0 {
+		minute := float64(in.Best) * step
+		x, y := at(minute, rimR-12)
+		n.cmd('M', x, y)
+		x, y = at(minute-9, rimR+5)
+		n.cmd('L', x, y)
+		x, y = at(minute+9, rimR+5)
+		n.cmd('L', x, y)
+		n.cmd('Z')
+	}
+	return string(p), string(b), string(n)
 }
 
 // petals are rounded leaves outside the rim, one for each hour with sun power.

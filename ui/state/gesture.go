@@ -22,6 +22,7 @@ func (s *Store) Begin(window int, part dial.Part, finger float64) {
 		Trace: append(s.before.Trace[:0], s.Results.Day.Trace.Points...),
 	}
 	s.Before, s.On, s.Held, s.Ghost = &s.before, window, part, -1
+	s.Ahead.Done = 0
 	s.turn = dial.Begin(s.Window(window), part, finger)
 }
 

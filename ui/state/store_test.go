@@ -191,3 +191,40 @@ func TestSecondWindow_Life(t *testing.T) {
 		t.Errorf("undone: %+v", s.Scenario.Backup)
 	}
 }
+
+// Each place of the look-ahead is the year that putting the grip there gives, and
+// the best is the cheapest that brings no more cool days.
+func TestLookAhead_IsTheYearThere(t *testing.T) {
+	s := Open("v=1&people=4&tank=150&backup2=0300-0330")
+	s.Begin(0, dial.StartGrip, 0)
+	limit := s.Before.Total.CoolDays
+	n := 0
+	for s.LookAhead() {
+		n++
+		if n == 40 {
+			s.Drag(50, Coarse) // the finger moves on meanwhile
+		}
+	}
+	if n != AheadPlaces {
+		t.Fatalf("%d places", n)
+	}
+	best, ok := s.Ahead.Best(limit)
+	for i := 0; i < AheadPlaces; i += 7 {
+		there := Open("v=1&people=4&tank=150&backup2=0300-0330")
+		there.SetWindow(0, there.Window(0).Put(dial.StartGrip, i*Coarse))
+		y := there.Results.Year.Total
+		if y.Cost != s.Ahead.Cost[i] || y.CoolDays != s.Ahead.CoolDays[i] {
+			t.Errorf("place %d: %v and %d cool days, the year there has %v and %d", i, s.Ahead.Cost[i], s.Ahead.CoolDays[i], y.Cost, y.CoolDays)
+		}
+		if ok && y.CoolDays <= limit && y.Cost < s.Ahead.Cost[best] {
+			t.Errorf("place %d is cheaper than the best, %d", i, best)
+		}
+	}
+	if !ok {
+		t.Error("no best place, though the present one keeps the promise")
+	}
+	s.Commit()
+	if s.LookAhead() {
+		t.Error("looks ahead without a gesture")
+	}
+}

@@ -6,6 +6,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"suncask/engine/climate"
@@ -237,7 +238,9 @@ func (v *View) fill(s *state.Store) {
 	in.FullL = d.FullL
 	in.ShowerL = sc.ShowerMinutes * sc.ShowerFlow
 	in.Before, in.BeforeEdges, in.HeldGrip, in.Ghost = in.Before[:0], in.BeforeEdges[:0], -1, s.Ghost
+	in.Ahead, in.Best = in.Ahead[:0], -1
 	if b := s.Before; b != nil {
+		v.ahead(s)
 		in.Before = state.Points(b.Trace, in.Before)
 		for _, w := range b.Windows {
 			in.BeforeEdges = append(in.BeforeEdges, w.Start, w.End)
@@ -245,6 +248,26 @@ func (v *View) fill(s *state.Store) {
 		if s.Held != dial.Body {
 			in.HeldGrip = 2*s.On + int(s.Held)
 		}
+	}
+}
+
+// ahead puts the places of the held grip on the rim once all are known.
+func (v *View) ahead(s *state.Store) {
+	a, in := &s.Ahead, &v.in
+	if a.Done < state.AheadPlaces {
+		return
+	}
+	least, most := slices.Min(a.Cost[:]), slices.Max(a.Cost[:])
+	limit := s.Before.Total.CoolDays
+	for i, cost := range a.Cost {
+		p := dial.Place{Breaks: a.CoolDays[i] > limit}
+		if most > least {
+			p.Cost = (cost - least) / (most - least)
+		}
+		in.Ahead = append(in.Ahead, p)
+	}
+	if best, ok := a.Best(limit); ok {
+		in.Best = best
 	}
 }
 

@@ -134,5 +134,6 @@ var english = Catalogue{
 		AddSecond:          "Add second backup hours",
 		RemoveSecond:       "Remove the second hours",
 		SecondHelp:         "Two windows a day, for example before the morning and before the evening wash. Where they overlap they count once.",
+		AheadHelp:          "While a grip is held, the rim shows what its other places would cost a year: the thicker, the dearer; barred, a use more runs cool; the notch, the best.",
 	},
 }

@@ -104,6 +104,7 @@ const (
 	AddSecond
 	RemoveSecond
 	SecondHelp
+	AheadHelp
 	keyCount
 )
 
