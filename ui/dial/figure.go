@@ -1,7 +1,6 @@
 package dial
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 )
@@ -174,39 +173,6 @@ func Length(start, end int, allDay bool) int {
 	return (end - start + DayMinutes) % DayMinutes
 }
 
-// ahead is the look-ahead rim: along the outer edge of the staves the thickness
-// is the yearly cost with the held grip there, bars stand where a use more would
-// run cool, and a notch is cut at the best place.
-func (in *Input) ahead() (places, bars, best string) {
-	if len(in.Ahead) == 0 {
-		return "", "", ""
-	}
-	var p, b, n path
-	step := float64(DayMinutes) / float64(len(in.Ahead))
-	for i, place := range in.Ahead {
-		minute := float64(i) * step
-		depth := 1.5 + 7*place.Cost
-		p.sector(minute-step/2+0.7, minute+step/2-0.7, rimR-depth, rimR)
-		if place.Breaks {
-			x, y := at(minute-step/2, rimR-11)
-			b.cmd('M', x, y)
-			x, y = at(minute+step/2, rimR-1)
-			b.cmd('L', x, y)
-		}
-	}
-	if in.Best >= 0 {
-		minute := float64(in.Best) * step
-		x, y := at(minute, rimR-12)
-		n.cmd('M', x, y)
-		x, y = at(minute-9, rimR+5)
-		n.cmd('L', x, y)
-		x, y = at(minute+9, rimR+5)
-		n.cmd('L', x, y)
-		n.cmd('Z')
-	}
-	return string(p), string(b), string(n)
-}
-
 // petals are rounded leaves outside the rim, one for each hour with sun power.
 func (in *Input) petals() string {
 	var p path
@@ -243,60 +209,6 @@ func (in *Input) prices() string {
 	return string(p)
 }
 
-func ring(r float64) string {
-	var p path
-	p.circle(r)
-	return string(p)
-}
-
-// poolRadius is linear in litres from the rim of the centre.
-func poolRadius(litres, scale float64) float64 {
-	return hubR + (poolR-hubR)*math.Max(0, litres)/scale
-}
-
-// Rings are the numbers of showers that get a ring: two or three that fit the
-// tank, evenly spaced.
-func Rings(showerL, fullL float64) []int {
-	if showerL <= 0 {
-		return nil
-	}
-	n := int(fullL / showerL)
-	if n < 1 {
-		return nil
-	}
-	step := (n + 2) / 3
-	var list []int
-	for k := step; k <= n && len(list) < 3; k += step {
-		list = append(list, k)
-	}
-	return list
-}
-
-// polar is a curve over the day as a closed or open line about the centre.
-func polar(samples []Sample, scale float64, closed bool) string {
-	var p path
-	last := -1.0
-	for i, s := range samples {
-		x, y := at(s.Minute, poolRadius(s.Litres, scale))
-		if i == 0 {
-			p.cmd('M', x, y)
-		} else {
-			// Long gaps would cut the corner: follow the circle in steps.
-			for m := last + 30; m < s.Minute-15; m += 30 {
-				share := (m - last) / (s.Minute - last)
-				mx, my := at(m, poolRadius(samples[i-1].Litres+share*(s.Litres-samples[i-1].Litres), scale))
-				p.cmd('L', mx, my)
-			}
-			p.cmd('L', x, y)
-		}
-		last = s.Minute
-	}
-	if closed && len(samples) > 0 {
-		p.cmd('Z')
-	}
-	return string(p)
-}
-
 // drops are the marks of the uses: filled when all ran warm, barred when any ran
 // cool, with a count.
 func (in *Input) drops(list []Attr) []Attr {
@@ -328,110 +240,6 @@ func (in *Input) drops(list []Attr) []Attr {
 			Attr{id + "-count", "", count}, Attr{id + "-count", "class", class + " count"})
 	}
 	return list
-}
-
-// leanBelow is the room outside the window under which grips lean inward.
-const leanBelow = 90
-
-// grips are bookends. Each leans away from its window; with little room outside
-// it, inward.
-func (in *Input) grips(list []Attr) []Attr {
-	for g := range 2 * len(in.Windows) {
-		w := in.Windows[g/2]
-		minute, side := w.Edge(Part(g%2)), 1.0
-		if g%2 == 0 {
-			side = -1
-		}
-		if length := w.Length(); DayMinutes-length < leanBelow && length > 0 {
-			side = -side
-		}
-		id := "grip-" + strconv.Itoa(g)
-		before := ""
-		if g < len(in.BeforeEdges) {
-			before = line(float64(in.BeforeEdges[g]), hubR, windowR)
-		}
-		list = append(list,
-			Attr{id, "transform", turn(float64(minute))},
-			Attr{id + "-body", "d", bookend(side)},
-			Attr{id + "-hit", "cx", string(appendTenths(nil, cx+side*13))},
-			Attr{id, "aria-valuenow", strconv.Itoa(minute)},
-			Attr{id, "class", held("grip", in.HeldGrip == g)},
-			Attr{id + "-before", "d", before}, Attr{id + "-line", "d", line(float64(minute), hubR, windowR)})
-	}
-	ghost := ""
-	if in.Ghost >= 0 {
-		ghost = line(float64(in.Ghost), windowR, rimR+petalR)
-	}
-	list = append(list, Attr{"grip-ghost", "d", ghost})
-	for i := range 8 {
-		list = append(list, Attr{"hour-" + strconv.Itoa(i*3), "class", "hour" + in.covered(i*180)})
-	}
-	return list
-}
-
-func held(class string, yes bool) string {
-	if yes {
-		return class + " held"
-	}
-	return class
-}
-
-// covered says whether a numeral stands on a window's staves or under a grip.
-func (in *Input) covered(minute int) (class string) {
-	for _, w := range in.Windows {
-		if length := w.Length(); (minute-w.Start+DayMinutes)%DayMinutes < length {
-			class = " inside"
-		}
-	}
-	for _, w := range in.Windows {
-		for part := StartGrip; part <= EndGrip; part++ {
-			off := (minute-w.Edge(part)+DayMinutes+DayMinutes/2)%DayMinutes - DayMinutes/2 // minutes after the edge
-			if part == StartGrip {
-				off = -off
-			}
-			if off > -20 && off < 55 {
-				return class + " faded"
-			}
-		}
-	}
-	return class
-}
-
-func turn(minute float64) string {
-	return fmt.Sprintf("rotate(%s %s %s)", appendTenths(nil, minute/4), appendTenths(nil, cx), appendTenths(nil, cy))
-}
-
-// bookend is a grip's body at midnight: its flat face on the edge, its rounded
-// back to one side.
-func bookend(side float64) string {
-	var p path
-	outer, inner := cy-rimR-9, cy-windowR+11
-	x := func(v float64) float64 { return cx + side*v }
-	sweep := 1.0
-	if side < 0 {
-		sweep = 0
-	}
-	p.cmd('M', x(0.5), outer)
-	p.cmd('L', x(19), outer+4)
-	p.cmd('A', 6, 6, 0, 0, sweep, x(24), outer+11)
-	p.cmd('L', x(17), inner-6)
-	p.cmd('A', 6, 6, 0, 0, sweep, x(11), inner)
-	p.cmd('L', x(0.5), inner)
-	p.cmd('Z')
-	for _, v := range [2]float64{7, 12} {
-		p.cmd('M', x(v), outer+12)
-		p.cmd('L', x(v-1.5), inner-9)
-	}
-	return string(p)
-}
-
-func line(minute, from, to float64) string {
-	var p path
-	x, y := at(minute, from)
-	p.cmd('M', x, y)
-	x, y = at(minute, to)
-	p.cmd('L', x, y)
-	return string(p)
 }
 
 // HourAt is where an hour's numeral stands.

@@ -51,7 +51,7 @@ type Store struct {
 	On     int
 	Ghost  int // minute that a second tap would set, -1 none
 
-	Ahead  Ahead     // the held grip's other places
+	Ahead Ahead // the held grip's other places
 
 	undo   []scenario.Scenario
 	turn   dial.Turn
