@@ -31,7 +31,11 @@ func (a *app) listen() {
 	a.on(d, "pointerdown", a.onDown)
 	a.on(d, "pointermove", a.onMove)
 	a.on(d, "pointerup", a.onUp)
-	a.on(d, "pointercancel", func(e js.Value) { a.cancel() })
+	a.on(d, "pointercancel", func(e js.Value) {
+		if a.pointer.active && e.Get("pointerId").Int() == a.pointer.id || a.repeat.on {
+			a.cancel()
+		}
+	})
 	// touch-action on parts of an SVG does not keep Chromium from scrolling.
 	d.Call("addEventListener", "touchstart", a.guarded(func(e js.Value) {
 		if _, _, ok := part(e); ok && e.Get("cancelable").Bool() {
@@ -41,7 +45,10 @@ func (a *app) listen() {
 	a.on(d, "keydown", a.onKey)
 	a.on(d, "keyup", func(js.Value) { a.endKeys() })
 	a.on(d, "click", a.onClick)
-	a.on(a.window, "blur", func(js.Value) { a.repeat.stop(a) })
+	a.on(a.window, "blur", func(js.Value) { // no keyup will come
+		a.repeat.stop(a)
+		a.endKeys()
+	})
 	a.on(a.window, "hashchange", func(js.Value) { a.onLink() })
 	a.on(a.window, "strip-ready", func(js.Value) { a.strip.show(a) })
 	a.on(a.window.Call("matchMedia", "(prefers-color-scheme: dark)"), "change", func(js.Value) {
@@ -50,9 +57,19 @@ func (a *app) listen() {
 	})
 }
 
+// closest is the event's target or the nearest element about it that a selector
+// matches; null if there is none, or if the target is no element.
+func closest(e js.Value, selector string) js.Value {
+	target := e.Get("target")
+	if target.Get("closest").Type() != js.TypeFunction {
+		return js.Null()
+	}
+	return target.Call("closest", selector)
+}
+
 // part returns which part of which window an event's target is, ok if it is one.
 func part(e js.Value) (window int, p dial.Part, ok bool) {
-	at := e.Get("target").Call("closest", "[data-part]")
+	at := closest(e, "[data-part]")
 	if !at.Truthy() {
 		return 0, 0, false
 	}
@@ -65,12 +82,15 @@ func (a *app) onDown(e js.Value) {
 		a.cancel()
 		return
 	}
-	if button := e.Get("target").Call("closest", "[data-step]"); button.Truthy() {
+	if e.Get("button").Int() != 0 {
+		return
+	}
+	if button := closest(e, "[data-step]"); button.Truthy() {
 		a.repeat.start(a, button)
 		return
 	}
 	window, p, ok := part(e)
-	if !ok || e.Get("button").Int() != 0 {
+	if !ok {
 		return
 	}
 	a.pointer = a.dialAt()
@@ -79,7 +99,7 @@ func (a *app) onDown(e js.Value) {
 	minute, _ := a.pointer.polar()
 	a.store.SettleTap(minute)
 	a.store.Begin(window, p, minute)
-	target := e.Get("target").Call("closest", "[data-part]")
+	target := closest(e, "[data-part]")
 	target.Call("setPointerCapture", a.pointer.id)
 	if p != dial.Body {
 		target.Call("focus", map[string]any{"preventScroll": true})
@@ -218,7 +238,7 @@ func (a *app) onKey(e js.Value) {
 		a.cancel()
 		return
 	}
-	if mark := e.Get("target").Call("closest", ".drop-mark"); mark.Truthy() && (key == "Enter" || key == " ") {
+	if mark := closest(e, ".drop-mark"); mark.Truthy() && (key == "Enter" || key == " ") {
 		e.Call("preventDefault")
 		mark.Call("dispatchEvent", a.window.Get("MouseEvent").New("click", map[string]any{"bubbles": true}))
 		return
@@ -274,8 +294,7 @@ func (a *app) endKeys() {
 
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
-	target := e.Get("target")
-	if _, _, grip := part(e); !grip && target.Call("closest", "#dial").Truthy() {
+	if _, _, grip := part(e); !grip && closest(e, "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()
 		if minute, r := at.polar(); dial.OnRim(r) {
@@ -284,7 +303,7 @@ func (a *app) onClick(e js.Value) {
 		}
 		return
 	}
-	if button := target.Call("closest", "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
+	if button := closest(e, "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
 		window, p, by := stepOf(button)
 		a.store.Cancel()
 		a.store.SetWindow(window, a.store.Window(window).Step(p, by))

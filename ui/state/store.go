@@ -57,7 +57,7 @@ type Store struct {
 	turn   dial.Turn
 	before Before
 	ws     simulate.Workspace
-	bareWS simulate.Workspace
+	bare   *simulate.Prepared
 	year   simulate.Year // work space of Bare
 }
 
@@ -101,21 +101,36 @@ func weatherProblem(next *scenario.Scenario, err error) scenario.Problem {
 // use makes a scenario the present one and simulates it.
 func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.Scenario, s.Prepared = next, p
-	bare := next
-	bare.Modules = 0
-	if b, err := simulate.Prepare(&bare, p); err == nil {
-		b.RunYear(scenario.Backup{AllDay: true}, &s.bareWS, &s.year)
-		s.Bare = s.year.Total
-	}
+	s.simulateBare()
 	s.simulate()
 }
 
-// simulate runs the day, its dull sister and the year for the present hours.
+// simulateBare runs the year without modules, backup all day: what the sun saves.
+func (s *Store) simulateBare() {
+	bare, prev := s.Scenario, s.bare
+	bare.Modules = 0
+	if prev == nil || prev.Scenario.Place != bare.Place {
+		prev = s.Prepared // at least its weather
+	}
+	p, err := simulate.Prepare(&bare, prev)
+	if err != nil {
+		panic("state: weather in use cannot be prepared: " + err.Error())
+	}
+	s.bare = p
+	p.RunYear(scenario.Backup{AllDay: true}, &s.ws, &s.year)
+	s.Bare = s.year.Total
+}
+
+// simulate runs the day, its dull sister and the year for the present hours. A
+// fault of the engine is a panic, which the page tells of.
 func (s *Store) simulate() {
 	b, month := s.Scenario.Backup, int(s.Scenario.Month)
 	s.Prepared.RunDay(b, month, scenario.Dull, &s.ws, &s.Results.Dull)
 	s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
 	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
+	if err := s.Results.Year.Err; err != nil {
+		panic("state: " + err.Error())
+	}
 }
 
 // Rehearse simulates once more and changes nothing: it warms the code up.
