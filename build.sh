@@ -98,6 +98,7 @@ case "${1:-}" in
     echo "== engine and interface, natively"
     go test ./engine/... ./ui/...
     go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime 5s
+    go test ./ui/state -run '^$' -fuzz FuzzType -fuzztime 5s
     echo "== engine, in WebAssembly under node"
     wasm test ./engine/...
     echo "== build and sizes"

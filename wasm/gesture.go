@@ -180,7 +180,7 @@ func (a *app) onFrame() {
 }
 
 // slowMs is how long dial and strip together may take before they take turns.
-const slowMs = 14
+const slowMs = 12
 
 // measure leaves a frame's time in the browser's own timeline.
 func (a *app) measure(clock js.Value, name string, from float64) (ms float64) {

@@ -1,0 +1,75 @@
+package simulate
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+)
+
+// extreme fills every field with any value that its table allows.
+func extreme(r *rand.Rand) scenario.Scenario {
+	s := scenario.Defaults(scenario.LatestVersion)
+	for _, f := range scenario.Fields() {
+		if f.Kind != scenario.Number && f.Kind != scenario.Choice {
+			continue
+		}
+		v := f.Min + float64(r.IntN(int((f.Max-f.Min)/f.Step)+1))*f.Step
+		switch r.IntN(6) { // the ends often
+		case 0:
+			v = f.Min
+		case 1:
+			v = f.Max
+		}
+		f.Set(&s, f.Snap(v))
+	}
+	places := climate.Places()
+	s.Place = places[r.IntN(len(places))].Slug
+	s.Backup = scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+	if r.IntN(3) == 0 {
+		s.Backup.Second = scenario.Span{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+	}
+	return s
+}
+
+// Any scenario that the fields allow gives finite figures, a balance that closes
+// and layers in order; none stops the engine.
+func TestExtremes_Property(t *testing.T) {
+	r := rand.New(rand.NewPCG(21, 22))
+	worst, forced := 0.0, 0
+	ws, y, d := new(Workspace), new(Year), new(Day)
+	for range 250 {
+		s := extreme(r)
+		if p := s.Problems(); len(p) > 0 {
+			t.Fatal(p)
+		}
+		p, err := Prepare(&s, nil)
+		if err != nil {
+			continue // the one place whose record cannot be true
+		}
+		p.exchange = r.IntN(3) == 0
+		p.RunYear(s.Backup, ws, y)
+		p.RunDay(s.Backup, int(s.Month), s.Sky, ws, d)
+		worst = math.Max(worst, y.WorstBalance)
+		forced += y.ForcedMerges
+		f := y.Total
+		sum := f.SunJ + f.BoughtJ + f.LostJ + f.DeliveredJ + f.PipeJ + f.ShortfallJ + f.UnusedSunJ + f.Cost + d.Flows.Cost + d.FullL
+		if y.Err != nil || y.WorstBalance > 1e-9 || math.IsNaN(sum) || math.IsInf(sum, 0) {
+			t.Fatalf("%+v: error %v, balance %g, flows %+v", s, y.Err, y.WorstBalance, f)
+		}
+		if f.SunJ < 0 || f.BoughtJ < 0 || f.UnusedSunJ < -1e-3 || f.CoolDays > climate.Days || f.ShortfallJ < 0 {
+			t.Fatalf("%+v: %+v", s, f)
+		}
+		if most := s.ElementW * 3600 * 24 * climate.Days; f.SunJ+f.BoughtJ > most*(1+1e-9) {
+			t.Fatalf("%+v: the element gave %g J of %g", s, f.SunJ+f.BoughtJ, most)
+		}
+		for _, p := range d.Trace.Points {
+			if math.IsNaN(p.UsableL) || p.UsableL < 0 || math.IsInf(p.UsableL, 0) {
+				t.Fatalf("%+v: %+v", s, p)
+			}
+		}
+	}
+	t.Logf("worst balance %.1e, %d layers merged because a stack was full", worst, forced)
+}
