@@ -21,6 +21,7 @@ import (
 type Host interface {
 	Changed()                          // the scenario is another one: link and strip follow
 	Share(copied func()) (link string) // copied is called if the clipboard took it
+	Find()                             // looks for better hours, in slices
 	Reveal(id string)                  // brings an element into sight once the page is rendered
 }
 
@@ -30,8 +31,9 @@ type Page struct {
 	View  *view.View
 	Host  Host // nil when rendered outside a browser
 
-	Panel     int // open panel, -1 none
-	UsesShown int // mark whose uses are listed, -1 none
+	Panel     int    // open panel, -1 none
+	UsesShown int    // mark whose uses are listed, -1 none
+	FindNote  string // what the search for better hours came to
 	LinkShown string
 	Copied    bool
 
@@ -187,10 +189,30 @@ func (c *Page) share() {
 	}
 }
 
+func (c *Page) findHours() {
+	c.FindNote = c.T(words.Finding)
+	if c.Host != nil {
+		c.Host.Find()
+	}
+}
+
+// Found ends the search for better hours and says what came of it.
+func (c *Page) Found() {
+	saved, ok := c.Store.EndFind()
+	switch {
+	case !ok:
+		c.FindNote = ""
+	case saved < 0.005:
+		c.FindNote = c.T(words.FoundNone)
+	default:
+		c.FindNote = c.View.Words.Text(words.FoundLess, c.View.Hours(c.Store.Window(0)), format.Money(saved, c.Store.Scenario.Currency))
+	}
+}
+
 func (c *Page) closeShare() { c.LinkShown = "" }
 
 func (c *Page) changed() {
-	c.LinkShown = ""
+	c.LinkShown, c.FindNote = "", ""
 	if c.Host != nil {
 		c.Host.Changed()
 	}

@@ -82,6 +82,7 @@ type app struct {
 	warmed           bool
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
+	findOn           js.Func
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func
 	waiting          bool

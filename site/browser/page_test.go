@@ -22,7 +22,7 @@ func awaitPromise(p *runtime.EvaluateParams) *runtime.EvaluateParams { return p.
 func TestFirstScreen_Phone(t *testing.T) {
 	b := start(t, phone)
 	b.open("")
-	for _, selector := range []string{".bar", "#share", ".sentence", ".figures", ".day", "#strip", "#dial", ".steppers", "#undo", "#caution"} {
+	for _, selector := range []string{".bar", "#share", ".sentence", ".figures", ".day", "#strip", "#dial", ".steppers", "#find", "#undo", "#caution"} {
 		r := b.box(selector)
 		if r.Y < 0 || r.Y+r.H > 740 || r.X < 0 || r.X+r.W > 360 {
 			t.Errorf("%s reaches from (%.0f, %.0f) to (%.0f, %.0f), the screen is 360 x 740", selector, r.X, r.Y, r.X+r.W, r.Y+r.H)
@@ -348,6 +348,26 @@ func TestShare_ShowsLink(t *testing.T) {
 	b.frame()
 	if r := b.box("#field-place"); r.Y < 0 || r.Y > 740 {
 		t.Errorf("the first input is at %.0f", r.Y)
+	}
+	b.clean()
+}
+
+// Finding better hours lowers the cost, keeps the promise and is one undo away.
+func TestFind_BetterHours(t *testing.T) {
+	b := start(t, phone)
+	b.open("#" + house + "&backup=1500-1800")
+	cost, cool := b.value("out-cost-year"), b.value("out-cold-days")
+	b.run(chromedp.Click("#find", chromedp.ByQuery))
+	b.until(`document.getElementById('found').textContent.includes('a year less')`)
+	if now := b.value("out-cost-year"); now >= cost || b.value("out-cold-days") > cool {
+		t.Errorf("cost %v after %v, cool days %v after %v", now, cost, b.value("out-cold-days"), cool)
+	}
+	b.sameAsNative(house)
+	b.shot("found")
+	b.run(chromedp.Click("#undo", chromedp.ByQuery))
+	b.frame()
+	if now := b.value("out-cost-year"); now != cost {
+		t.Errorf("undone: %v, before %v", now, cost)
 	}
 	b.clean()
 }

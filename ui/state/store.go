@@ -7,6 +7,7 @@ import (
 	"errors"
 
 	"suncask/engine/climate"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -52,6 +53,9 @@ type Store struct {
 	Ghost  int // minute that a second tap would set, -1 none
 
 	Ahead Ahead // the held grip's other places
+
+	find     *plan.Better // the search for better hours, nil if none runs
+	findFrom scenario.Scenario
 
 	undo   []scenario.Scenario
 	turn   dial.Turn

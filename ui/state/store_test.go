@@ -228,3 +228,31 @@ func TestLookAhead_IsTheYearThere(t *testing.T) {
 		t.Error("looks ahead without a gesture")
 	}
 }
+
+func TestFind_TakesWhatItFound(t *testing.T) {
+	s := Open("")
+	before := s.Results.Year.Total
+	s.StartFind()
+	for s.FindStep() {
+	}
+	saved, ok := s.EndFind()
+	now := s.Results.Year.Total
+	if !ok || saved <= 0 || now.Cost > before.Cost-saved+1e-9 || now.CoolDays > before.CoolDays || !s.CanUndo() {
+		t.Errorf("saved %v (%v), from %v to %v, %d cool days", saved, ok, before.Cost, now.Cost, now.CoolDays)
+	}
+	s.Undo()
+	if s.Results.Year.Total != before {
+		t.Error("one undo must bring the old hours back")
+	}
+	// Another change meanwhile ends the search without effect.
+	s.StartFind()
+	s.FindStep()
+	s.Choose(scenario.Month, 7)
+	hours := s.Scenario.Backup
+	if s.FindStep() {
+		t.Error("the search goes on after a change")
+	}
+	if _, ok := s.EndFind(); ok || s.Scenario.Backup != hours {
+		t.Error("a search that was overtaken changes the hours")
+	}
+}

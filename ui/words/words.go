@@ -105,6 +105,11 @@ const (
 	RemoveSecond
 	SecondHelp
 	AheadHelp
+	FindHours
+	Finding
+	FoundLess // args: hours, money
+	FoundNone
+	FindHelp
 	keyCount
 )
 
