@@ -64,6 +64,10 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 		next.Place = slug
 	case id == scenario.Currency:
 		next.Currency = text
+	case f.Kind == scenario.Hours: // typed edge by edge, see TypeEdge
+		return &scenario.Problem{Field: id, Code: scenario.WrongHours, Got: text}
+	case f.Kind == scenario.Choice: // chosen, see Choose
+		return &scenario.Problem{Field: id, Code: scenario.UnknownChoice, Got: text}
 	case f.Unit == scenario.ClockMinute:
 		minute, ok := format.ParseClock(text)
 		if !ok || minute%int(f.Step) != 0 {

@@ -112,9 +112,11 @@ func FuzzType(f *testing.F) {
 	f.Add(int8(9), "150")
 	f.Add(int8(0), "Lisbon, Portugal")
 	f.Add(int8(23), "€")
+	f.Add(int8(25), "0")
+	f.Add(int8(1), "jan")
 	s := Open("")
 	f.Fuzz(func(t *testing.T, id int8, text string) {
-		if id < 0 || int(id) >= len(scenario.Fields()) || scenario.FieldID(id) == scenario.BackupHours {
+		if id < 0 || int(id) >= len(scenario.Fields()) {
 			return
 		}
 		next := s.Scenario
