@@ -9,7 +9,9 @@ import (
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
+	"suncask/engine/pv"
 	"suncask/engine/scenario"
+	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
 	"suncask/ui/state"
@@ -267,6 +269,13 @@ func (c *Page) problem(id scenario.FieldID) string {
 func (c *Page) accuracy() string {
 	p, _ := climate.PlaceBySlug(c.Store.Scenario.Place)
 	return c.View.Words.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, climate.TemperatureErrorK)
+}
+
+// assumed says what the page cannot change yet.
+func (c *Page) assumed() string {
+	l := pv.DefaultLosses
+	return c.View.Words.Text(words.AlwaysAssumed, simulate.ElementVolts, 100*simulate.ElementHeight, 100*simulate.ConverterShare,
+		simulate.ConverterStart, 100*(1-l.Soiling), 100*(1-l.Mismatch), 100*(1-l.Cable), simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
 }
 
 func (c *Page) findings() []string {

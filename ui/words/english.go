@@ -140,5 +140,6 @@ var english = Catalogue{
 		FoundLess:          "%s: %s a year less.",
 		FoundNone:          "No better hours found.",
 		FindHelp:           "Finding better hours moves start, end and both over the day, a simulated year for each place, and never accepts more cool days. It need not find the very best.",
+		AlwaysAssumed:      "Assumed throughout: a %.0f V element with %.0f %% of the water below it; a tracking converter of %.0f %% that starts at %.0f W; losses of %.0f %% by dirt, %.0f %% by mismatch, %.1f %% in cables; modules on an open rack; showers at %.0f \u00b0C, cool when %.0f K below; %.0f %% of the tank's mixed water lost to mixing at the inlet; no heat conducted between layers.",
 	},
 }

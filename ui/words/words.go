@@ -110,6 +110,7 @@ const (
 	FoundLess // args: hours, money
 	FoundNone
 	FindHelp
+	AlwaysAssumed // args: volts, % below the element, % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
 	keyCount
 )
 
