@@ -5,9 +5,10 @@ import "math"
 // steepK is the step between two layers above which Exchange resolves them, K.
 const steepK = 1.0
 
-// ExchangeEveryS is how often conduction is to run: every two hours it agrees with
-// a tank of 400 cells to 0.45 % of the heat moved, every hour to 0.36 %, every
-// three hours to 1 %.
+// ExchangeEveryS is how often conduction is to run. In the six houses of the tests
+// every two hours agrees with a tank of 400 cells to 0.45 % of the heat moved, every
+// hour to 0.36 %, every three hours to over 1 %. This interval and slabs were chosen
+// on those houses, as the cheapest pair within 0.5 %.
 const ExchangeEveryS = 7200.0
 
 // slabs is the number of slabs that Exchange resolves a tank into at a step.
