@@ -21,7 +21,6 @@ import (
 
 // Host is what the page asks of the browser around it.
 type Host interface {
-	Changed()                          // the scenario is another one: link and strip follow
 	Share(copied func()) (link string) // copied is called if the clipboard took it
 	Find()                             // looks for better hours, in slices
 	Reveal(id string)                  // brings an element into sight once the page is rendered
@@ -80,13 +79,7 @@ func (c *Page) drops() []int {
 	return list
 }
 
-func (c *Page) marks() []dial.Drop {
-	uses := make([]dial.Mark, 0, len(c.Store.Results.Day.Uses))
-	for _, u := range c.Store.Results.Day.Uses {
-		uses = append(uses, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
-	}
-	return dial.Drops(uses)
-}
+func (c *Page) marks() []dial.Drop { return dial.Drops(view.Marks(c.Store, nil)) }
 
 // dropName is what a screen reader hears of a mark.
 func (c *Page) dropName(i int) string {
@@ -213,11 +206,9 @@ func (c *Page) Found() {
 
 func (c *Page) closeShare() { c.LinkShown = "" }
 
+// changed takes notices away that spoke of the scenario before.
 func (c *Page) changed() {
 	c.LinkShown, c.FindNote = "", ""
-	if c.Host != nil {
-		c.Host.Changed()
-	}
 }
 
 // linkProblems are the sentences about a link's refused parts.

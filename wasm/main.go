@@ -50,8 +50,7 @@ func main() {
 	}
 	for ok := true; ok; ok = renderer.EventWait() {
 		if a.pointer.active || a.keyed {
-			a.waiting = true // a render asked for during a gesture waits for its end
-			continue
+			continue // a gesture ends with a render of its own
 		}
 		if err := renderer.Render(build.RunBuild(a.page)); err != nil {
 			panic("wasm: " + err.Error())
@@ -85,7 +84,6 @@ type app struct {
 	findOn           js.Func
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func
-	waiting          bool
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
 	stopped          bool
@@ -119,13 +117,9 @@ func (a *app) announce() {
 
 // render asks vugu for a render from outside its own events.
 func (a *app) render() {
-	a.waiting = false
 	a.env.Lock()
 	a.env.UnlockRender()
 }
-
-// Changed is called by the page in its own events, whose render follows.
-func (a *app) Changed() {}
 
 // Reveal scrolls to an element and focuses it, after the render that may make it.
 func (a *app) Reveal(id string) { a.reveal = id }

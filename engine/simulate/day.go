@@ -5,6 +5,7 @@ import (
 
 	"suncask/engine/draw"
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 )
 
 // Point is the state at an instant of a traced day. Two points at one instant
@@ -86,7 +87,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 		for i := range p.uses {
 			heat := ws.served[i].HeatJ
 			if i < len(before) {
-				moved = math.Max(moved, math.Abs(heat-before[i])/(p.uses[i].Litres*4180))
+				moved = math.Max(moved, math.Abs(heat-before[i])/(p.uses[i].Litres*tank.HeatCapacity))
 				before[i] = heat
 			}
 		}

@@ -79,6 +79,11 @@ type event struct {
 	up, down float64 // e^(at/tau) and its inverse: spans between events are products
 }
 
+// spanTo is the time from an event to a later one.
+func (e *event) spanTo(to *event) tank.Span {
+	return tank.Span{Seconds: to.at - e.at, Up: to.up * e.down, Down: to.down * e.up}
+}
+
 // timeline lists a day's events in order: the same for every day.
 func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	e := ws.events[:0]
@@ -169,7 +174,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 		e := &ws.events[i]
 		if e.at > now.at {
 			if open > 0 {
-				got := t.HeatSpan(tank.Span{Seconds: e.at - now.at, Up: e.up * now.down, Down: e.down * now.up}, p.backupW, &p.element, &r.backup)
+				got := t.HeatSpan(now.spanTo(e), p.backupW, &p.element, &r.backup)
 				f.BoughtJ += got
 				f.Cost += got * price
 			} else {
@@ -214,7 +219,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 	t, c := &r.ws.tank, &r.p.clock
 	if sun.j[from.hour] == sun.j[min(to.hour+1, 24)] { // night
-		t.RestSpan(tank.Span{Seconds: to.at - from.at, Up: to.up * from.down, Down: to.down * from.up})
+		t.RestSpan(from.spanTo(to))
 		return
 	}
 	ramp := &r.ws.ramp

@@ -42,7 +42,7 @@ func (s *sunDay) integrate(c *clock) {
 func (s *sunDay) between(c *clock, from, to *event, r *tank.Ramp) {
 	w0, j0, q0 := s.upTo(c, from)
 	w1, j1, q1 := s.upTo(c, to)
-	r.Span = tank.Span{Seconds: to.at - from.at, Up: to.up * from.down, Down: to.down * from.up}
+	r.Span = from.spanTo(to)
 	r.W = (w1 - w0) * from.down
 	r.Joules = j1 - j0
 	r.Loss = q1 - q0 - w0*c.tau*(from.down-to.down)

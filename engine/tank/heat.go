@@ -73,42 +73,21 @@ func (t *Tank) HeatSpan(s Span, powerW float64, el *Element, th *Thermostat) (ta
 
 // heatPlain is the common case cut short: a horizontal element with its sensor,
 // which neither trips nor starts to call within the span. done is false, and
-// nothing has changed, if it does.
+// nothing has changed, if it does. Constant power is the ramp
+//
+//	W = P (G2/G1 - 1),   Loss = P (dt - tau (1 - e^(-dt/tau)))
 func (t *Tank) heatPlain(s Span, powerW, setC float64, bottom int) (takenJ float64, done bool) {
-	a := (t.a - t.roomC) * t.g
-	gEnd := t.g * s.Up
-	above := setC - t.roomC
-	x := t.s[bottom].x
-	perG := powerW * t.perG
-	if y := a + x; y > (above+atSetK)*t.g {
-		if y <= (above+atSetK)*gEnd {
+	if warm := t.s[bottom].x - t.xOf(setC+atSetK); warm > 0 {
+		above := t.temp(bottom) - t.roomC
+		if above*s.Down <= setC+atSetK-t.roomC {
 			return 0, false
 		}
 		t.RestSpan(s)
 		return 0, true
 	}
-	rate := perG / t.s[bottom].v
-	// Merging on the way only slows it: if it ends below the set point without,
-	// it never gets there.
-	if a+x+rate*(gEnd-t.g) >= (above-atSetK)*gEnd || a+x >= (above-atSetK)*t.g {
-		return 0, false
-	}
-	g := t.g
-	for bottom+1 < t.hi {
-		gap := t.s[bottom+1].x - t.s[bottom].x
-		if gap >= rate*(gEnd-g) {
-			break
-		}
-		if gap > 0 {
-			g += gap / rate
-			t.s[bottom].x = t.s[bottom+1].x
-		}
-		bottom = t.mergeUp(bottom)
-		rate = perG / t.s[bottom].v
-	}
-	t.s[bottom].x += rate * (gEnd - g)
-	t.powered(s, powerW)
-	return powerW * s.Seconds, true
+	joules := powerW * s.Seconds
+	r := Ramp{Span: s, W: powerW * (s.Up - 1), Joules: joules, Loss: joules - powerW*t.tau*(1-s.Down)}
+	return joules, t.climb(&r, bottom, setC)
 }
 
 // heating is one call of Heat. Indices are into the tank's stack.

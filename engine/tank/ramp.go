@@ -18,7 +18,12 @@ type Ramp struct {
 // element has changed, where the thermostat may act within the span: the caller
 // then goes on in pieces of constant power.
 func (t *Tank) HeatRamp(r *Ramp, el *Element, setC float64) (done bool) {
-	bottom := t.cutAt(el.Low * t.p.Litres)
+	return t.climb(r, t.cutAt(el.Low*t.p.Litres), setC)
+}
+
+// climb heats the layer at bottom, and those it reaches, by a ramp, unless it
+// would come to setC.
+func (t *Tank) climb(r *Ramp, bottom int, setC float64) (done bool) {
 	a := (t.a - t.roomC) * t.g
 	limit := (setC - t.roomC - atSetK) * t.g
 	left := r.W * t.perG * t.g // K L still to come

@@ -230,10 +230,7 @@ func (v *View) fill(s *state.Store) {
 	in.SunW = d.SunW
 	in.FullSunW = math.Max(1, math.Min(sc.ElementW, float64(sc.Modules)*sc.ModuleW))
 	in.Prices = bands(sc, in.Prices[:0])
-	in.Uses = in.Uses[:0]
-	for _, u := range d.Uses {
-		in.Uses = append(in.Uses, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
-	}
+	in.Uses = Marks(s, in.Uses)
 	in.Pool = state.Points(d.Trace.Points, in.Pool)
 	in.FullL = d.FullL
 	in.ShowerL = sc.ShowerMinutes * sc.ShowerFlow
@@ -249,6 +246,15 @@ func (v *View) fill(s *state.Store) {
 			in.HeldGrip = 2*s.On + int(s.Held)
 		}
 	}
+}
+
+// Marks returns the day's uses for the dial.
+func Marks(s *state.Store, into []dial.Mark) []dial.Mark {
+	into = into[:0]
+	for _, u := range s.Results.Day.Uses {
+		into = append(into, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
+	}
+	return into
 }
 
 // ahead puts the places of the held grip on the rim once all are known.
