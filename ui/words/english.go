@@ -99,7 +99,7 @@ var english = Catalogue{
 		PoolLegend:         "Middle: hot water ready over the day. Rings: %s showers; dots: tank full.",
 		AsIfEveryDay:       "as if every day were like this one",
 		VariesDaily:        "varies from day to day",
-		Cautions:           "Hot water scalds, direct current arcs, roofs kill. Local rules and licensed people decide.",
+		Cautions:           "Hot water scalds, direct current arcs, falls kill. Local rules and licensed people decide.",
 		Assumed:            "assumed",
 		AssumedHelp:        "Assumed; tap if it is right",
 		Range:              "%s to %s",
