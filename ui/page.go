@@ -1,7 +1,9 @@
 package ui
 
 import (
+	"errors"
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -9,6 +11,7 @@ import (
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
+	"suncask/engine/climate/hourly"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -23,6 +26,7 @@ import (
 type Host interface {
 	Share(copied func()) (link string) // copied is called if the clipboard took it
 	Find()                             // looks for better hours, in slices
+	DevicePlace()                      // asks the device where it is, see Page.At
 	Reveal(id string)                  // brings an element into sight once the page is rendered
 }
 
@@ -38,12 +42,16 @@ type Page struct {
 	LinkShown string
 	Copied    bool
 
+	FileReading  int    // percent of a weather file that is read, -1 none
+	FileProblem  string // why the last one was refused
+	PlaceRefused bool   // the device did not tell its place
+
 	attrs map[[2]string]string
 }
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, FileReading: -1}
 }
 
 // Compute takes the frame that the templates read.
@@ -208,7 +216,7 @@ func (c *Page) closeShare() { c.LinkShown = "" }
 
 // changed takes notices away that spoke of the scenario before.
 func (c *Page) changed() {
-	c.LinkShown, c.FindNote = "", ""
+	c.LinkShown, c.FindNote, c.FileProblem, c.PlaceRefused = "", "", "", false
 }
 
 // linkProblems are the sentences about a link's refused parts.
@@ -257,9 +265,71 @@ func (c *Page) problem(id scenario.FieldID) string {
 	return ""
 }
 
+// devicePlace asks the device where it is.
+func (c *Page) devicePlace() {
+	c.PlaceRefused = false
+	if c.Host != nil {
+		c.Host.DevicePlace()
+	}
+}
+
+// At takes the device's answer: its place to a hundredth of a degree, or a refusal.
+func (c *Page) At(latDeg, lonDeg float64, ok bool) {
+	if ok {
+		c.Store.Type(scenario.Place, climate.PointName(latDeg, lonDeg, math.NaN()))
+		c.changed()
+	}
+	c.PlaceRefused = !ok
+}
+
+// Reading says how far a weather file is read.
+func (c *Page) Reading() string { return c.View.Words.Text(words.FileReading, c.FileReading) }
+
+// ShowWeather opens the panel of the weather file.
+func (c *Page) ShowWeather() {
+	for i, p := range panels {
+		if p.id == "panel-weather" {
+			c.Panel = i
+		}
+	}
+}
+
+// FileEnded takes a weather file that was read, or why it was not; the scenario stays
+// as it was then.
+func (c *Page) FileEnded(r *hourly.Result, err error) {
+	c.FileReading = -1
+	c.changed()
+	var refused *hourly.Error
+	switch {
+	case errors.As(err, &refused):
+		c.FileProblem = c.View.Words.FileError(refused)
+	case err != nil:
+		c.FileProblem = err.Error()
+	default:
+		c.Store.TakeFile(r)
+		c.FileProblem = c.problem(scenario.WeatherFile)
+	}
+}
+
+// accuracy says where the weather comes from and how good it is.
 func (c *Page) accuracy() string {
-	p, _ := climate.PlaceBySlug(c.Store.Scenario.Place)
-	return c.View.Words.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, climate.TemperatureErrorK)
+	s, w := c.Store, c.View.Words
+	p, _ := climate.Locate(s.Scenario.Place)
+	missing := ""
+	if s.Prepared.FileMissing {
+		missing = w.Text(words.FileAbsent, s.Scenario.Weather) + " "
+	}
+	switch {
+	case s.Prepared.Weather.Measured:
+		return w.Text(words.AccuracyFile, p.Name)
+	case !p.Between:
+		return missing + w.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, climate.TemperatureErrorK)
+	}
+	text := w.Text(words.AccuracyPoint, p.Name, p.Nearest, format.Number(p.NearestKm, 0), climate.IrradiationErrorPct, climate.TemperatureErrorK)
+	if p.NearestKm > climate.FarKm {
+		text += " " + c.T(words.AccuracyFar)
+	}
+	return missing + text
 }
 
 // assumed says what the page cannot change yet.

@@ -118,7 +118,7 @@ func TestPage_NodeBudget(t *testing.T) {
 
 // Each panel shows its fields with name, range and unit.
 func TestPanels_Rows(t *testing.T) {
-	s := state.Open("v=1&tank=200")
+	s := state.Open("v=1&tank=200&modules2=2&modules3=1&modules4=1")
 	p := NewPage(s, view.New())
 	seen := map[scenario.FieldID]bool{}
 	for i := range panels {
@@ -128,12 +128,19 @@ func TestPanels_Rows(t *testing.T) {
 			if r.name == "" || r.decimal && r.allowed == "" {
 				t.Errorf("%+v", r)
 			}
-			if r.assumed == (r.id == scenario.TankLitres) {
+			known := r.id == scenario.TankLitres || r.id == scenario.Modules2 || r.id == scenario.Modules3 || r.id == scenario.Modules4
+			if r.assumed == known {
 				t.Errorf("%s: assumed %v", r.key, r.assumed)
 			}
 		}
 	}
+	if len((&Panels{Page: p}).furtherPlanes()) != 3 || (&Panels{Page: p}).canAddPlane() {
+		t.Error("three further planes are all there may be")
+	}
 	for _, f := range scenario.Fields() {
+		if f.Kind == scenario.Months || f.ID == scenario.WeatherFile || f.ID == scenario.ShiftMin {
+			continue // in the weather panel, not as rows
+		}
 		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours || f.ID == scenario.SecondHours
 		if seen[f.ID] == onDial {
 			t.Errorf("field %s: in a panel %v", f.Key, seen[f.ID])

@@ -20,7 +20,10 @@ type panel struct {
 var panels = []panel{
 	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
 		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}},
-	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg}},
+	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
+		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
+		scenario.Modules4, scenario.Tilt4, scenario.Face4, scenario.Horizon}},
+	{"panel-weather", words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossKWh, scenario.RoomC}},
 	{"panel-backup", words.PanelBackup, nil},
@@ -38,11 +41,6 @@ type row struct {
 	assumed, decimal, isPlace bool
 }
 
-// onBackup tells whether the open panel is that of the backup hours.
-func (c *Panels) onBackup() bool {
-	return c.Page.Panel >= 0 && panels[c.Page.Panel].id == "panel-backup"
-}
-
 // rows are the fields of the open panel.
 func (c *Panels) rows() []row {
 	if c.Page.Panel < 0 || c.Page.Panel >= len(panels) {
@@ -51,6 +49,9 @@ func (c *Panels) rows() []row {
 	s, w := c.Page.Store, c.Page.View.Words
 	var list []row
 	for _, id := range panels[c.Page.Panel].fields {
+		if !shown(&s.Scenario, id) {
+			continue
+		}
 		f := scenario.FieldOf(id)
 		text := w.Fields[id]
 		r := row{id: id, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.problem(id),
@@ -71,6 +72,61 @@ func (c *Panels) rows() []row {
 	}
 	return list
 }
+
+// shown tells whether a field says anything about this house: those of a roof plane
+// that is not there do not, nor the shift of a file that is not open.
+func shown(s *scenario.Scenario, id scenario.FieldID) bool {
+	switch {
+	case id >= scenario.Modules2 && id <= scenario.Face4:
+		return s.More[(id-scenario.Modules2)/3].Modules > 0
+	case id == scenario.ShiftMin:
+		return s.Weather != ""
+	case id == scenario.DrawsBy:
+		return s.Weather == ""
+	}
+	return true
+}
+
+// on tells whether a panel is open.
+func (c *Panels) on(id string) bool { return c.Page.Panel >= 0 && panels[c.Page.Panel].id == id }
+
+// canAddPlane tells whether the roof has room for another plane.
+func (c *Panels) canAddPlane() bool { return freePlane(&c.Page.Store.Scenario) >= 0 }
+
+// freePlane is the first further plane without modules, -1 if all have some.
+func freePlane(s *scenario.Scenario) int {
+	for i, p := range s.More {
+		if p.Modules == 0 {
+			return i
+		}
+	}
+	return -1
+}
+
+// newPlaneModules is what an added plane starts with.
+const newPlaneModules = 2
+
+func (c *Panels) addPlane() {
+	c.Page.Store.Plane(freePlane(&c.Page.Store.Scenario), newPlaneModules)
+	c.Page.changed()
+}
+
+// furtherPlanes are the indices of those with modules.
+func (c *Panels) furtherPlanes() (list []int) {
+	for i, p := range c.Page.Store.Scenario.More {
+		if p.Modules > 0 {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+func (c *Panels) removePlane(i int) {
+	c.Page.Store.Plane(i, 0)
+	c.Page.changed()
+}
+
+func (c *Panels) removeName(i int) string { return c.Page.View.Words.Text(words.PlaneRemove, i+2) }
 
 func (r row) mode() string {
 	if r.decimal {

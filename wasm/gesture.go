@@ -327,6 +327,7 @@ func (a *app) onLink() {
 	}
 	a.store.Cancel()
 	a.store.Load(fragment)
+	a.findRecord()
 	a.written = ""
 	a.render()
 }

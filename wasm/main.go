@@ -30,8 +30,10 @@ func main() {
 	a.page = ui.NewPage(a.store, a.view)
 	a.page.Host = a
 	a.painter = newPainter(a.document)
+	a.findRecord()
 	a.publish()
 	a.listen()
+	a.listenFiles()
 	a.toReveal = a.guarded(func(js.Value) {
 		if e := a.document.Call("getElementById", a.reveal); e.Truthy() {
 			e.Call("scrollIntoView")
@@ -82,6 +84,7 @@ type app struct {
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
+	reading          int    // counts weather files, so that a newer one ends an older
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func
 	written          string // the link last written to the address

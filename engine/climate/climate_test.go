@@ -37,11 +37,11 @@ func TestPlaces_Property(t *testing.T) {
 			t.Errorf("slug %q twice or empty", p.Slug)
 		}
 		seen[p.Slug] = true
-		if math.Abs(p.LatDeg) > 90 || math.Abs(p.LonDeg) > 180 || math.Abs(p.UTCOffsetH) > 14 {
-			t.Errorf("%s: %g %g %g", p.Slug, p.LatDeg, p.LonDeg, p.UTCOffsetH)
+		if math.Abs(p.LatDeg) > 90 || math.Abs(p.LonDeg) > 180 || math.Abs(p.Clock.OffsetH) > 14 {
+			t.Errorf("%s: %g %g %g", p.Slug, p.LatDeg, p.LonDeg, p.Clock.OffsetH)
 		}
 		// A clock more than three and a half hours from the sun would be a slip.
-		if gap := math.Remainder(p.UTCOffsetH-p.LonDeg/15, 24); math.Abs(gap) > 3.5 && math.Abs(p.LatDeg) < 60 {
+		if gap := math.Remainder(p.Clock.OffsetH-p.LonDeg/15, 24); math.Abs(gap) > 3.5 && math.Abs(p.LatDeg) < 60 {
 			t.Errorf("%s: clock %+.1f h from the sun", p.Slug, gap)
 		}
 		for m := range 12 {
@@ -143,7 +143,7 @@ func TestTypical_Property(t *testing.T) {
 	bright, refused := 0, 0
 	for i := range Places() {
 		p := &Places()[i]
-		y, err := Typical(p, 1)
+		y, err := Typical(p, Autoregressive, 1)
 		if err != nil {
 			// A station record above the light outside the air (June at 29.5 S).
 			var bright *ClearSkyError
@@ -164,7 +164,7 @@ func TestTypical_Property(t *testing.T) {
 					sum += (l.Beam + l.Diffuse) / 1000
 					temp += y.AirC[d][h] / 24 / float64(DaysIn[m])
 				}
-				hz += y.Sun[d].ClearJ / 3.6e6
+				hz += y.Sun[d].ClearJ() / 3.6e6
 			}
 			mean := sum / float64(DaysIn[m])
 			if p.GHI[m] >= dark && math.Abs(mean-p.GHI[m]) > 1e-9*p.GHI[m] {
@@ -188,7 +188,7 @@ func TestTypical_Persistence(t *testing.T) {
 	p, _ := PlaceBySlug("seville")
 	var r []float64
 	for seed := range uint64(30) {
-		y, err := Typical(p, seed)
+		y, err := Typical(p, Autoregressive, seed)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -225,9 +225,9 @@ func TestTypical_Persistence(t *testing.T) {
 
 func TestTypical_SameSeedSameYear(t *testing.T) {
 	p, _ := PlaceBySlug("cape-town")
-	a, _ := Typical(p, 7)
-	b, _ := Typical(p, 7)
-	c, _ := Typical(p, 8)
+	a, _ := Typical(p, Autoregressive, 7)
+	b, _ := Typical(p, Autoregressive, 7)
+	c, _ := Typical(p, Autoregressive, 8)
 	if a.Light != b.Light {
 		t.Error("same seed, different years")
 	}

@@ -23,12 +23,32 @@ func ColdWater(meanC, swingK float64, south bool, day int) float64 {
 	return math.Max(1, (f-32)/1.8)
 }
 
-// ColdWater is the function of that name for this place's air.
-func (p *Place) ColdWater(day int) float64 {
+// coldYear returns the cold water of every day: after Burch & Christensen for this
+// place's air, with the months that are known instead of their means.
+func (p *Place) coldYear() (year [Days]float64) {
 	mean, low, high := 0.0, math.Inf(1), math.Inf(-1)
 	for m, t := range p.TempC {
 		mean += t * float64(DaysIn[m]) / Days
 		low, high = math.Min(low, t), math.Max(high, t)
 	}
-	return ColdWater(mean, high-low, p.LatDeg < 0, day)
+	for day := range year {
+		year[day] = ColdWater(mean, high-low, p.LatDeg < 0, day)
+	}
+	if p.Cold.Known == [12]bool{} {
+		return year
+	}
+	nodes := joinedMeans(p.Cold.Over(MonthMeans(&year)))
+	for day := range year {
+		year[day] = joined(&nodes, day)
+	}
+	return year
+}
+
+// MonthMeans are the monthly means of daily values.
+func MonthMeans(year *[Days]float64) (mean [12]float64) {
+	for day, v := range year {
+		m := MonthOf(day)
+		mean[m] += v / float64(DaysIn[m])
+	}
+	return mean
 }

@@ -16,14 +16,13 @@ type SunDay struct {
 	ExtraWm2              float64 // extraterrestrial normal irradiance
 	Sunset                float64 // geometric hour angle, rad
 	ExtraJ                float64 // daily extraterrestrial irradiation on the horizontal, J/m2
-	ClearJ                float64 // the same under a Haurwitz clear sky
 }
 
 // SunDayOf returns the sun's day at a place. Declination and equation of time
 // are those of noon; they move less than 0.2 deg and 0.25 min from it.
 func SunDayOf(p *Place, day int) SunDay {
 	lat, lon := p.LatDeg*math.Pi/180, p.LonDeg*math.Pi/180
-	offset := p.OffsetH(day)
+	offset := p.Clock.At(day)
 	sun := solar.At(julian0(day) + (12-p.LonDeg/15)/24)
 	d := SunDay{
 		Latitude: lat, Declination: sun.Declination,
@@ -32,12 +31,17 @@ func SunDayOf(p *Place, day int) SunDay {
 		Sunset:   solar.SunsetHourAngle(lat, sun.Declination),
 	}
 	d.ExtraJ = solar.ExtraterrestrialDay(lat, d.Declination, d.ExtraWm2)
+	return d
+}
+
+// ClearJ is the day's irradiation on the horizontal under a Haurwitz clear sky, J/m2.
+func (d *SunDay) ClearJ() (joules float64) {
 	for h := range 24 {
 		for s := range Substeps {
-			d.ClearJ += solar.ClearSky(d.CosZenith(d.HourAngle(h, s))) * 3600 / Substeps
+			joules += solar.ClearSky(d.CosZenith(d.HourAngle(h, s))) * 3600 / Substeps
 		}
 	}
-	return d
+	return joules
 }
 
 // HourAngle is the sun's at the middle of a sub-step of a local hour, rad.

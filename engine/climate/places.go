@@ -16,14 +16,30 @@ import (
 type Place struct {
 	Slug          string // short name in links, unique
 	Name, Country string
-	LatDeg        float64     // north positive
-	LonDeg        float64     // east positive
-	ElevationM    float64     // NaN where unknown
-	UTCOffsetH    float64     // of the standard clock
-	SummerShiftH  float64     // put on in summer, 0 where the clock stays
+	LatDeg        float64 // north positive
+	LonDeg        float64 // east positive
+	ElevationM    float64 // NaN where unknown
+	Clock         Clock
 	GHI           [12]float64 // global horizontal irradiation, kWh/m2 a day
 	TempC         [12]float64 // air temperature
+	Cold          Monthly     // cold water where it is known, degC
 	Source        string
+}
+
+// Monthly are monthly values of which some are known.
+type Monthly struct {
+	Known [12]bool
+	Value [12]float64 // 0 where not known
+}
+
+// Over returns base with the known values in their place.
+func (m *Monthly) Over(base [12]float64) [12]float64 {
+	for i, known := range m.Known {
+		if known {
+			base[i] = m.Value[i]
+		}
+	}
+	return base
 }
 
 // The accuracy of places whose source is "core", to be said with every result:
@@ -82,7 +98,7 @@ func parsePlaces(text string) ([]Place, error) {
 		p := Place{
 			Slug: row[0], Name: row[1], Country: row[2],
 			LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
-			UTCOffsetH: number(6), SummerShiftH: number(7), Source: row[placeColumns-1],
+			Clock: clockOf(number(6), number(7), number(3)), Source: row[placeColumns-1],
 		}
 		if row[5] != "" {
 			p.ElevationM = number(5)

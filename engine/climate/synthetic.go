@@ -3,27 +3,25 @@ package climate
 import (
 	"fmt"
 	"math"
-	"math/rand/v2"
 )
 
 // Year is a year of hourly weather at a place, on its local clock.
 type Year struct {
-	Place   *Place
-	Sun     [Days]SunDay
-	Light   [Days][24]HourLight
-	AirC    [Days][24]float64
-	ColdC   [Days]float64 // cold water
-	Clear   [12]Clearness // distribution of each month's daily clearness; zero in polar night
-	MonthKt [12]float64   // mean clearness index
+	Place    Place
+	Measured bool // hours from a file, not drawn
+	Sun      [Days]SunDay
+	Light    [Days][24]HourLight
+	AirC     [Days][24]float64
+	ColdC    [Days]float64 // cold water
+	Clear    [12]Clearness // distribution of each month's daily clearness; zero in polar night
+	MonthKt  [12]float64   // mean clearness index
 }
-
-// phi is the correlation of a day's clearness (as a normal variate) with the day
-// before: 0.29 for all months and places (Graham, Hollands & Unny 1988, from
-// memory); typical-year files show 0.12 to 0.38 about the monthly mean.
-const phi = 0.29
 
 // dark is the monthly irradiation below which a month has no weather, kWh/m2 a day.
 const dark = 0.05
+
+// darkest is the least daily clearness that is drawn.
+const darkest = 0.02
 
 // ClearSkyError says that a month's mean is brighter than a cloudless sky.
 type ClearSkyError struct {
@@ -39,126 +37,167 @@ func (e *ClearSkyError) Error() string {
 
 // Typical returns a year whose months keep the place's means of irradiation to
 // 1e-12 and of temperature to a millionth of a kelvin, and whose days vary as real
-// ones do: daily clearness follows Bendt's distribution through an AR(1) normal
-// variate. The same seed gives the same draws on every machine.
-func Typical(p *Place, seed uint64) (*Year, error) {
-	y := &Year{Place: p}
-	draws := rand.NewPCG(seed, 0x5ca1ab1e)
-	z := normal(draws)
+// ones do. The same seed gives the same draws on every machine.
+func Typical(p *Place, how Generator, seed uint64) (*Year, error) {
+	y := newYear(p)
+	w := newWalk(how, seed)
 	for m := range 12 {
-		if err := y.month(m, draws, &z); err != nil {
+		s, err := y.month(m)
+		if err != nil {
 			return nil, err
 		}
-	}
-	nodes := p.airNodes()
-	for day := range Days {
-		y.ColdC[day] = p.ColdWater(day)
-		y.air(day, joined(&nodes, day))
+		days := make([]float64, s.n)
+		if how == Autoregressive {
+			s.drawMean(w, &y.Clear[m], days)
+		} else {
+			s.draw(w, y.MonthKt[m], &y.Clear[m], days)
+		}
+		if s.lit {
+			rescale(days, s.least[:s.n], s.most[:s.n], s.target)
+		}
+		y.spread(s, days)
 	}
 	return y, nil
 }
 
-// normal draws a standard normal variate by inversion of 53 random bits.
-func normal(r *rand.PCG) float64 {
-	u := (float64(r.Uint64()>>11) + 0.5) / (1 << 53)
-	return math.Sqrt2 * math.Erfinv(2*u-1)
+// newYear fills what does not depend on the days' clearness.
+func newYear(p *Place) *Year {
+	y := &Year{Place: *p, ColdC: p.coldYear()}
+	for day := range Days {
+		y.Sun[day] = SunDayOf(p, day)
+	}
+	for m := range 12 {
+		extra := 0.0
+		for day := FirstDay(m); day < FirstDay(m)+DaysIn[m]; day++ {
+			extra += y.Sun[day].ExtraJ
+		}
+		target := p.GHI[m] * 3.6e6 * float64(DaysIn[m])
+		if p.GHI[m] >= dark && extra > target {
+			y.MonthKt[m] = target / extra
+			y.Clear[m] = ClearnessOf(y.MonthKt[m])
+		}
+	}
+	y.fillAir()
+	return y
 }
 
-func (y *Year) month(m int, draws *rand.PCG, z *float64) error {
-	first, n := FirstDay(m), DaysIn[m]
-	extra, limit := 0.0, 0.0
-	var raw, most [31]float64
-	for i := range n {
-		day := first + i
-		y.Sun[day] = SunDayOf(y.Place, day)
-		extra += y.Sun[day].ExtraJ
+// AirCourse is a place's air temperature, hour by hour.
+func (p *Place) AirCourse() (air [Hours]float64) {
+	y := newYear(p)
+	for h := range air {
+		air[h] = y.AirC[h/24][h%24]
 	}
-	target := y.Place.GHI[m] * 3.6e6 * float64(n)
-	lit := y.Place.GHI[m] >= dark && extra > target
-	if lit {
-		y.MonthKt[m] = target / extra
-		y.Clear[m] = ClearnessOf(y.MonthKt[m])
-	}
-	for i := range n {
-		// Drawn in dark months too, so that a month never depends on another's light.
-		*z = phi**z + math.Sqrt(1-phi*phi)*normal(draws)
-		if !lit {
-			continue
-		}
-		sun := &y.Sun[first+i]
-		raw[i] = y.Clear[m].Quantile(math.Erfc(-*z/math.Sqrt2)/2) * sun.ExtraJ
+	return air
+}
+
+// span is a month's days with the bounds of their irradiation, J/m2.
+type span struct {
+	first, n    int
+	lit         bool
+	target      float64 // sum of the month
+	outside     [31]float64
+	least, most [31]float64
+}
+
+// month returns a month's bounds, or an error if its mean is above them.
+func (y *Year) month(m int) (*span, error) {
+	s := &span{first: FirstDay(m), n: DaysIn[m], lit: y.MonthKt[m] > 0}
+	s.target = y.Place.GHI[m] * 3.6e6 * float64(s.n)
+	limit := 0.0
+	for i := range s.n {
+		sun := &y.Sun[s.first+i]
+		s.outside[i] = sun.ExtraJ
+		s.least[i] = darkest * sun.ExtraJ
 		// Haurwitz knows no height above sea level: the clearest day of the month's
 		// own distribution counts as cloudless where it is brighter.
-		most[i] = math.Max(sun.ClearJ, y.Clear[m].Max*sun.ExtraJ)
-		limit += most[i]
+		s.most[i] = math.Max(sun.ClearJ(), y.Clear[m].Max*sun.ExtraJ)
+		limit += s.most[i]
 	}
-	if !lit {
-		if y.Place.GHI[m] >= dark {
-			return &ClearSkyError{y.Place.Name, m, y.Place.GHI[m], extra / 3.6e6 / float64(n)}
+	if y.Place.GHI[m] >= dark && (!s.lit || s.target > limit) {
+		if !s.lit {
+			limit = s.target / math.Max(y.Place.GHI[m], dark) * outsideMeans(y.Place.LatDeg)[m] / 3.6e6
 		}
-		return nil
+		return nil, &ClearSkyError{y.Place.Name, m, y.Place.GHI[m], limit / 3.6e6 / float64(s.n)}
 	}
-	if target > limit {
-		return &ClearSkyError{y.Place.Name, m, y.Place.GHI[m], limit / 3.6e6 / float64(n)}
-	}
-	y.rescale(first, n, target, raw[:], most[:])
-	return nil
+	return s, nil
 }
 
-// rescale brings a month's days to their sum: clip to [0.02 H0, clear day] and
-// scale what is not clipped, until the sum stands.
-func (y *Year) rescale(first, n int, target float64, raw, most []float64) {
+// draw fills a month's daily irradiation, J/m2, from a distribution and its mean.
+func (s *span) draw(w *walk, mean float64, c *Clearness, days []float64) {
+	for i := range days {
+		k := w.next(c, mean)
+		days[i] = 0
+		if s.lit {
+			days[i] = math.Min(math.Max(k*s.outside[i], s.least[i]), s.most[i])
+		}
+	}
+}
+
+// drawMean draws days whose sum is the month's: their normal variates are moved by one
+// amount until it is. Scaling the days instead would carry them out of their
+// distribution.
+func (s *span) drawMean(w *walk, c *Clearness, days []float64) {
+	var z [31]float64
+	for i := range days {
+		z[i] = w.variate()
+	}
+	if !s.lit {
+		clear(days)
+		return
+	}
+	lo, hi := -8.0, 8.0
+	for range 20 { // to 1e-5; the rest is scaled
+		by := (lo + hi) / 2
+		sum := 0.0
+		for i := range days {
+			days[i] = math.Min(math.Max(c.at(z[i]+by)*s.outside[i], s.least[i]), s.most[i])
+			sum += days[i]
+		}
+		if sum < s.target {
+			lo = by
+		} else {
+			hi = by
+		}
+	}
+}
+
+// rescale brings days to their sum: clip to their bounds and scale what is not
+// clipped, until the sum stands.
+func rescale(days, least, most []float64, target float64) {
 	for range 200 {
 		sum, free := 0.0, 0.0
-		for i := range n {
-			least := 0.02 * y.Sun[first+i].ExtraJ
-			raw[i] = math.Min(math.Max(raw[i], least), most[i])
-			sum += raw[i]
-			if raw[i] > least && raw[i] < most[i] {
-				free += raw[i]
+		for i := range days {
+			days[i] = math.Min(math.Max(days[i], least[i]), most[i])
+			sum += days[i]
+			if days[i] > least[i] && days[i] < most[i] {
+				free += days[i]
 			}
 		}
 		gap := target - sum
 		if math.Abs(gap) <= 1e-13*target || free == 0 {
-			break
+			return
 		}
-		for i := range n {
-			least := 0.02 * y.Sun[first+i].ExtraJ
-			if raw[i] > least && raw[i] < most[i] {
-				raw[i] *= 1 + gap/free
+		for i := range days {
+			if days[i] > least[i] && days[i] < most[i] {
+				days[i] *= 1 + gap/free
 			}
 		}
 	}
-	for i := range n {
-		y.Sun[first+i].Spread(raw[i], &y.Light[first+i])
+}
+
+// spread turns a month's daily irradiation into hours.
+func (y *Year) spread(s *span, days []float64) {
+	for i, j := range days {
+		y.Sun[s.first+i].Spread(j, &y.Light[s.first+i])
 	}
 }
 
-// airNodes returns the mid-month temperatures whose straight joins have the
-// place's monthly means.
-func (p *Place) airNodes() (nodes [12]float64) {
-	nodes = p.TempC
-	for range 60 {
-		var mean [12]float64
-		for day := range Days {
-			m := MonthOf(day)
-			mean[m] += joined(&nodes, day) / float64(DaysIn[m])
-		}
-		for m := range 12 {
-			nodes[m] += p.TempC[m] - mean[m]
-		}
+// fillAir gives every day the mean of straight lines between the months.
+func (y *Year) fillAir() {
+	nodes := joinedMeans(y.Place.TempC)
+	for day := range Days {
+		y.air(day, joined(&nodes, day))
 	}
-	return nodes
-}
-
-// joined is the value of straight lines between mid-month nodes on a day.
-func joined(nodes *[12]float64, day int) float64 {
-	m := MonthOf(day)
-	pos := (float64(day-FirstDay(m)) + 0.5) / float64(DaysIn[m])
-	if pos > 0.5 {
-		return nodes[m]*(1.5-pos) + nodes[(m+1)%12]*(pos-0.5)
-	}
-	return nodes[m]*(0.5+pos) + nodes[(m+11)%12]*(0.5-pos)
 }
 
 // air fills a day's hourly temperatures about the day's mean, with a swing of

@@ -10,7 +10,7 @@ import (
 
 func prepare(t *testing.T, s scenario.Scenario) *simulate.Prepared {
 	t.Helper()
-	p, err := simulate.Prepare(&s, nil)
+	p, err := simulate.Prepare(&s, nil, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

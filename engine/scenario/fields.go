@@ -8,6 +8,14 @@ type FieldID int8
 // The inputs, in the order in which links write them.
 const (
 	Place FieldID = iota
+	Zone
+	SummerTime
+	WeatherFile
+	ShiftMin
+	MonthGHI
+	MonthTempC
+	MonthColdC
+	DrawsBy
 	Month
 	SkyKind
 	UsesFrom
@@ -26,6 +34,16 @@ const (
 	ModuleW
 	TiltDeg
 	AzimuthDeg
+	Modules2
+	Tilt2
+	Face2
+	Modules3
+	Tilt3
+	Face3
+	Modules4
+	Tilt4
+	Face4
+	Horizon
 	Price
 	LowPrice
 	LowFrom
@@ -39,7 +57,7 @@ const (
 )
 
 // FieldSet is a set of fields.
-type FieldSet uint32
+type FieldSet uint64
 
 // Has tells whether a field is in the set.
 func (s FieldSet) Has(f FieldID) bool { return s&(1<<f) != 0 }
@@ -63,6 +81,8 @@ const (
 	Degree
 	MoneyPerKWh
 	ClockMinute
+	Hour
+	KWhPerSquareMetre // a day
 )
 
 // Kind of a field's value.
@@ -73,6 +93,7 @@ const (
 	Choice      // Get and Set count Choices from 0
 	Text
 	Hours
+	Months // twelve numbers, see Scenario.MonthsOf
 )
 
 // Field is the table entry of one input. Number fields lie between Min and Max
@@ -109,7 +130,7 @@ func (f *Field) at(n int64) float64 {
 // accepts.
 func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When] func(*Scenario) *T
+type pick[T int | int8 | float64 | Sky | Uses | When | Draws] func(*Scenario) *T
 
 func (p pick[T]) field(id FieldID, key string, f Field) Field {
 	f.ID, f.Key = id, key
@@ -128,6 +149,14 @@ func choice(names ...string) Field {
 
 var fields = [fieldCount]Field{
 	{ID: Place, Key: "place", Kind: Text},
+	pick[float64](func(s *Scenario) *float64 { return &s.ZoneH }).field(Zone, "zone", number(Hour, -12, 14, 0.25)),
+	{ID: SummerTime, Key: "summer", Kind: Text},
+	{ID: WeatherFile, Key: "weather", Kind: Text},
+	pick[float64](func(s *Scenario) *float64 { return &s.ShiftMin }).field(ShiftMin, "shift", number(Minute, -120, 120, 1)),
+	{ID: MonthGHI, Key: "light", Kind: Months, Unit: KWhPerSquareMetre, Min: 0, Max: 13, Step: 0.01},
+	{ID: MonthTempC, Key: "air", Kind: Months, Unit: Celsius, Min: -60, Max: 50, Step: 0.1},
+	{ID: MonthColdC, Key: "cold", Kind: Months, Unit: Celsius, Min: 0.5, Max: 40, Step: 0.1},
+	pick[Draws](func(s *Scenario) *Draws { return &s.Draws }).field(DrawsBy, "draws", choice("ar", "markov")),
 	pick[int8](func(s *Scenario) *int8 { return &s.Month }).field(Month, "month",
 		choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
 	pick[Sky](func(s *Scenario) *Sky { return &s.Sky }).field(SkyKind, "sky", choice("bright", "typical", "dull")),
@@ -147,6 +176,16 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.ModuleW }).field(ModuleW, "watts", number(Watt, 20, 800, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.TiltDeg }).field(TiltDeg, "tilt", number(Degree, 0, 90, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.AzimuthDeg }).field(AzimuthDeg, "face", number(Degree, 0, 359, 1)),
+	pick[int](func(s *Scenario) *int { return &s.More[0].Modules }).field(Modules2, "modules2", number(Piece, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[0].TiltDeg }).field(Tilt2, "tilt2", number(Degree, 0, 90, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[0].AzimuthDeg }).field(Face2, "face2", number(Degree, 0, 359, 1)),
+	pick[int](func(s *Scenario) *int { return &s.More[1].Modules }).field(Modules3, "modules3", number(Piece, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[1].TiltDeg }).field(Tilt3, "tilt3", number(Degree, 0, 90, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[1].AzimuthDeg }).field(Face3, "face3", number(Degree, 0, 359, 1)),
+	pick[int](func(s *Scenario) *int { return &s.More[2].Modules }).field(Modules4, "modules4", number(Piece, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[2].TiltDeg }).field(Tilt4, "tilt4", number(Degree, 0, 90, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.More[2].AzimuthDeg }).field(Face4, "face4", number(Degree, 0, 359, 1)),
+	{ID: Horizon, Key: "horizon", Kind: Text},
 	pick[float64](func(s *Scenario) *float64 { return &s.Price }).field(Price, "price", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[float64](func(s *Scenario) *float64 { return &s.LowPrice }).field(LowPrice, "low", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[int](func(s *Scenario) *int { return &s.LowFrom }).field(LowFrom, "lowfrom", number(ClockMinute, 0, 1435, 5)),

@@ -25,10 +25,12 @@ func Encode(s *Scenario) string {
 
 func (f *Field) write(s *Scenario) string {
 	switch {
-	case f.ID == Place:
-		return s.Place
 	case f.ID == Currency:
 		return url.QueryEscape(s.Currency)
+	case f.Kind == Text:
+		return *s.textOf(f.ID)
+	case f.Kind == Months:
+		return f.writeMonths(s.MonthsOf(f.ID))
 	case f.Kind == Hours:
 		return writeHours(hoursOf(s, f.ID))
 	case f.Kind == Choice:
@@ -118,6 +120,7 @@ func Decode(fragment string) (Scenario, []Problem) {
 		s = next
 		s.Known = s.Known.With(f.ID)
 	}
+	s.Settle()
 	if !version {
 		refuse(NoField, NoVersion, "", 1, LatestVersion)
 	}
@@ -136,14 +139,20 @@ func fieldByKey(key string) *Field {
 // read sets a field from its link form; nil if it could.
 func (f *Field) read(s *Scenario, value string) *Problem {
 	switch {
-	case f.ID == Place:
-		s.Place = value
 	case f.ID == Currency:
 		text, err := url.QueryUnescape(value)
 		if err != nil {
 			return &Problem{Field: f.ID, Code: WrongCurrency, Min: 1, Max: 4}
 		}
 		s.Currency = text
+	case f.Kind == Text:
+		*s.textOf(f.ID) = value
+	case f.Kind == Months:
+		m, p := f.readMonths(value)
+		if p != nil {
+			return p
+		}
+		*s.MonthsOf(f.ID) = m
 	case f.Kind == Hours:
 		b, ok := readHours(value)
 		if !ok || f.ID == SecondHours && b.AllDay {

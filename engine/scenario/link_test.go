@@ -31,7 +31,22 @@ func random(r *rand.Rand) Scenario {
 			f.Set(&s, f.at(int64(f.steps(f.Min))+r.Int64N(n+1)))
 		}
 	}
-	s.Place = []string{"lisbon", "cape-town", "mcmurdo"}[r.IntN(3)]
+	s.Place = []string{"lisbon", "cape-town", "mcmurdo", "-12.5,130.85", "61.49,23.76"}[r.IntN(5)]
+	s.Summer = []string{NoSummer, "0329-1025", "1004-0405"}[r.IntN(3)]
+	s.Weather = []string{"", "0123abcd"}[r.IntN(2)]
+	var sky []HorizonPoint
+	for az := r.IntN(40); az < 360; az += 10 + r.IntN(60) {
+		sky = append(sky, HorizonPoint{az, r.IntN(86)})
+	}
+	s.Skyline = WriteHorizon(sky)
+	for _, id := range []FieldID{MonthGHI, MonthTempC, MonthColdC} {
+		f, m := FieldOf(id), s.MonthsOf(id)
+		for i := range 12 {
+			if m.Known[i] = r.IntN(2) == 0; m.Known[i] {
+				m.Value[i] = f.Snap(f.Min + r.Float64()*(f.Max-f.Min))
+			}
+		}
+	}
 	s.Currency = []string{"R", "EUR", "€", "kr"}[r.IntN(4)]
 	s.Backup = Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
 	if r.IntN(4) == 0 {
@@ -56,6 +71,26 @@ func TestLink_RoundTrip_Property(t *testing.T) {
 		}
 	}
 	t.Logf("longest link with every field: %d bytes", longest)
+	if longest >= 900 {
+		t.Errorf("longest link has %d bytes, want under 900", longest)
+	}
+}
+
+// A house without its own weather, skyline and further planes: all that an ordinary
+// one has.
+func TestLink_OrdinaryHouseIsShort(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	longest := 0
+	for range 2000 {
+		s := random(r)
+		s.Known = 1<<fieldCount - 1
+		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon,
+			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4} {
+			s.Known &^= 1 << id
+		}
+		longest = max(longest, len(Encode(&s)))
+	}
+	t.Logf("longest link of an ordinary house: %d bytes", longest)
 	if longest >= 300 {
 		t.Errorf("longest link has %d bytes, want under 300", longest)
 	}
@@ -71,6 +106,7 @@ func TestLink_Golden(t *testing.T) {
 		{"v=1", func(s *Scenario) {}},
 		{"v=1&place=cape-town&month=jun&sky=dull&people=5&backup=2230-0515", func(s *Scenario) {
 			s.Place, s.Month, s.Sky, s.People = "cape-town", 5, Dull, 5
+			s.ZoneH, s.Summer = 2, NoSummer // the place's
 			s.Backup = Backup{Start: 22*60 + 30, End: 5*60 + 15}
 		}},
 		{"v=1&loss=193&price=125&money=R&backup=all", func(s *Scenario) {
@@ -79,6 +115,19 @@ func TestLink_Golden(t *testing.T) {
 		}},
 		{"v=1&backup=1500-1800&backup2=0400-0530", func(s *Scenario) {
 			s.Backup = Backup{Start: 900, End: 1080, Second: Span{240, 330}}
+		}},
+		{"v=1&place=-33.92,18.42,25&zone=8&summer=1004-0405&weather=00ff12ab&shift=-45", func(s *Scenario) {
+			s.Place, s.ZoneH, s.Summer, s.Weather, s.ShiftMin = "-33.92,18.42,25", 2, "1004-0405", "00ff12ab", -45
+		}},
+		{"v=1&light=......700.....&air=-46...........105&draws=markov", func(s *Scenario) {
+			s.GHI.Known[6], s.GHI.Value[6] = true, 7
+			s.TempC.Known[0], s.TempC.Value[0] = true, -4.6
+			s.TempC.Known[11], s.TempC.Value[11] = true, 10.5
+			s.Draws = Markov
+		}},
+		{"v=1&modules2=4&tilt2=20&face2=90&horizon=90:15,120:22,270:5", func(s *Scenario) {
+			s.More[0] = Plane{4, 20, 90}
+			s.Skyline = "90:15,120:22,270:5"
 		}},
 		{"v=1&shower=15&uses=m&backup=none1200", func(s *Scenario) {
 			s.ShowerMinutes, s.Uses = 7.5, ProfileM

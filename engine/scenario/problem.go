@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strings"
-
-	"suncask/engine/climate"
 )
 
 // Code says what is wrong with an input or a link.
@@ -25,6 +23,10 @@ const (
 	NoVersion           // a link without a version
 	NewerVersion        // a link of a later version; Max is the latest known
 	LinkTooLong         // Max is the most that is read, in bytes
+	WrongDates          // not two dates or none
+	WrongWeather        // not a weather file's key
+	WrongHorizon        // not pairs of azimuth and elevation, Max at most
+	WrongMonths         // not twelve values
 	WeatherRefused      // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 
@@ -71,14 +73,6 @@ func (s *Scenario) Problems() []Problem {
 
 func (s *Scenario) problem(f *Field) *Problem {
 	switch f.ID {
-	case Place:
-		if _, ok := climate.PlaceBySlug(s.Place); !ok {
-			return &Problem{Field: f.ID, Code: UnknownPlace, Got: shorten(s.Place)}
-		}
-	case Currency:
-		if !currencyOK(s.Currency) {
-			return &Problem{Field: f.ID, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
-		}
 	case BackupHours, SecondHours:
 		b := hoursOf(s, f.ID)
 		if b.AllDay && b.Start != b.End {
@@ -90,6 +84,12 @@ func (s *Scenario) problem(f *Field) *Problem {
 			}
 		}
 	default:
+		switch f.Kind {
+		case Text:
+			return s.problemOfText(f.ID)
+		case Months:
+			return f.problemOfMonths(s.MonthsOf(f.ID))
+		}
 		return f.Check(f.Get(s))
 	}
 	return nil

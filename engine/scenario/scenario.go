@@ -3,6 +3,8 @@
 // that travels in a link.
 package scenario
 
+import "suncask/engine/climate"
+
 // Sky is the kind of day that the day view shows.
 type Sky int8
 
@@ -31,12 +33,38 @@ const (
 	Both
 )
 
+// Draws says how the days of a synthetic year are drawn.
+type Draws int8
+
+const (
+	Autoregressive Draws = iota
+	Markov
+)
+
+// MorePlanes is how many planes a roof may have beside its first.
+const MorePlanes = 3
+
+// Plane is a further plane of the roof; without modules it is not there.
+type Plane struct {
+	Modules             int
+	TiltDeg, AzimuthDeg float64
+}
+
 // Scenario is one house with its choices. It holds no pointers, so that a copy
 // is a snapshot and == compares.
 type Scenario struct {
-	Place string // slug of a built-in place
-	Month int8   // 0-11, of the day view
-	Sky   Sky
+	Place    string          // slug of a built-in place, or a point as climate.PointName writes it
+	ZoneH    float64         // standard clock less UTC
+	Summer   string          // summer time as MMDD-MMDD, first day and first day after; none
+	Weather  string          // key of a weather file (climate.Record.Key); empty: the built-in climate
+	ShiftMin float64         // by which the file's light is moved later
+	Skyline  string          // horizon as azimuth:elevation,... in whole degrees; empty: free
+	GHI      climate.Monthly // irradiation that somebody overtyped, kWh/m2 a day
+	TempC    climate.Monthly // air
+	ColdC    climate.Monthly // cold water
+	Draws    Draws           // how synthetic days are drawn
+	Month    int8            // 0-11, of the day view
+	Sky      Sky
 
 	Uses          Uses
 	People        int
@@ -55,7 +83,8 @@ type Scenario struct {
 	Modules    int
 	ModuleW    float64
 	TiltDeg    float64
-	AzimuthDeg float64 // clockwise from north
+	AzimuthDeg float64           // clockwise from north
+	More       [MorePlanes]Plane // other planes of the roof
 
 	Price    float64 // a kWh
 	LowPrice float64 // a kWh in the low-price hours
@@ -97,11 +126,47 @@ func Defaults(version int) Scenario {
 		panic("scenario: no such link version")
 	}
 	return Scenario{
-		Place: "lisbon", Month: 2, Sky: Typical,
+		Place: "lisbon", ZoneH: 0, Summer: "0329-1025", Month: 2, Sky: Typical,
 		Uses: Habits, People: 3, ShowerMinutes: 6, ShowerFlow: 8, When: Both, PipeLitres: 1.5,
 		TankLitres: 200, LossKWh: 2, SetC: 60, SunLimitC: 75, ElementW: 2000, RoomC: 20,
 		Modules: 4, ModuleW: 400, TiltDeg: 35, AzimuthDeg: 180,
+		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
 		Backup: Backup{Start: 15 * 60, End: 18 * 60},
 	}
+}
+
+// Settle brings assumed values that follow from others into line with them: the clock
+// of the place.
+func (s *Scenario) Settle() {
+	f, ok := climate.Locate(s.Place)
+	if !ok {
+		return
+	}
+	if !s.Known.Has(Zone) {
+		s.ZoneH = f.Clock.OffsetH
+	}
+	if !s.Known.Has(SummerTime) {
+		s.Summer = writeDates(f.Clock)
+	}
+}
+
+// At returns the scenario's place with its own clock and the monthly values that
+// somebody overtyped; ok is false for an unknown place.
+func (s *Scenario) At() (f climate.Found, ok bool) {
+	f, ok = climate.Locate(s.Place)
+	if !ok {
+		return f, false
+	}
+	shift := f.Clock.ShiftH
+	f.Clock, _ = readDates(s.Summer)
+	f.Clock.OffsetH = s.ZoneH
+	if f.Clock.From != f.Clock.To {
+		f.Clock.ShiftH = 1
+		if shift > 0 {
+			f.Clock.ShiftH = shift
+		}
+	}
+	f.GHI, f.TempC, f.Cold = s.GHI.Over(f.GHI), s.TempC.Over(f.TempC), s.ColdC
+	return f, true
 }

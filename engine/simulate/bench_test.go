@@ -10,7 +10,7 @@ import (
 // benchYear is the year of the bars: 8760 weather hours, eight draws a day.
 func benchYear(b *testing.B, exchange bool) {
 	s := scenario.Defaults(scenario.LatestVersion)
-	p, err := Prepare(&s, nil)
+	p, err := Prepare(&s, nil, nil)
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -37,9 +37,21 @@ func BenchmarkYearExchange(b *testing.B) { benchYear(b, true) }
 
 func BenchmarkPrepare(b *testing.B) {
 	s := scenario.Defaults(scenario.LatestVersion)
-	for b.Loop() {
-		if _, err := Prepare(&s, nil); err != nil {
+	b.Run("drawn", func(b *testing.B) {
+		for b.Loop() {
+			if _, err := Prepare(&s, nil, nil); err != nil {
+				b.Fatal(err)
+			}
+		}
+	})
+	// Weather is there: position, transposition, cell temperature, converter.
+	b.Run("sun", func(b *testing.B) {
+		p, err := Prepare(&s, nil, nil)
+		if err != nil {
 			b.Fatal(err)
 		}
-	}
+		for b.Loop() {
+			p.setSun()
+		}
+	})
 }

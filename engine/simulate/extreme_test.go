@@ -27,6 +27,7 @@ func extreme(r *rand.Rand) scenario.Scenario {
 	}
 	places := climate.Places()
 	s.Place = places[r.IntN(len(places))].Slug
+	s.Settle()
 	s.Backup = scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
 	if r.IntN(3) == 0 {
 		s.Backup.Second = scenario.Span{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
@@ -45,7 +46,7 @@ func TestExtremes_Property(t *testing.T) {
 		if p := s.Problems(); len(p) > 0 {
 			t.Fatal(p)
 		}
-		p, err := Prepare(&s, nil)
+		p, err := Prepare(&s, nil, nil)
 		if err != nil {
 			continue // the one place whose record cannot be true
 		}

@@ -6,9 +6,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/draw"
-	"suncask/engine/pv"
 	"suncask/engine/scenario"
-	"suncask/engine/solar"
 	"suncask/engine/tank"
 	"suncask/engine/tariff"
 )
@@ -32,8 +30,10 @@ const (
 // Prepared is a scenario in SI units, with everything computed that does not
 // depend on the backup hours.
 type Prepared struct {
-	Scenario scenario.Scenario
-	Weather  *climate.Year
+	Scenario    scenario.Scenario
+	Weather     *climate.Year
+	FileMissing bool // the scenario's weather file is not here: the built-in climate is used
+	file        *climate.Record
 
 	tankParams tank.Params
 	element    tank.Element
@@ -60,44 +60,52 @@ type drawStep struct {
 // Seed of the built-in synthetic years.
 const Seed = 1
 
-// Prepare turns a valid scenario into SI and computes its sun. With prev, the
-// parts whose inputs are equal are taken from it. It fails only where the
-// place's record cannot be true (*climate.ClearSkyError).
+// Prepare turns a valid scenario into SI and computes its sun. file is the weather
+// record that the scenario's key names; nil, or another one, means that it is not on
+// this device, and the built-in climate takes its place (FileMissing). With prev, the
+// parts whose inputs are equal are taken from it. It fails only where the place's
+// months cannot be true (*climate.ClearSkyError).
 //
 // Conduction between the layers is left out of days and years: the tank is exact
 // without it, and with it the example house buys 1.5 % more at five times the
 // computing time (BenchmarkYear, BenchmarkYearExchange).
-func Prepare(s *scenario.Scenario, prev *Prepared) (*Prepared, error) {
+func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepared, error) {
 	p := &Prepared{Scenario: *s}
-	if prev != nil && prev.Scenario.Place == s.Place {
+	if file != nil && s.Weather != "" && (prev != nil && prev.file == file || file.Key() == s.Weather) {
+		p.file = file
+	}
+	p.FileMissing = s.Weather != "" && p.file == nil
+	if prev != nil && prev.file == p.file && sameWeather(&prev.Scenario, s) {
 		p.Weather = prev.Weather
 	} else {
-		place, ok := climate.PlaceBySlug(s.Place)
-		if !ok {
-			panic("simulate: scenario has problems: unknown place")
-		}
-		year, err := climate.Typical(place, Seed)
+		year, err := weather(s, p.file)
 		if err != nil {
 			return nil, err
 		}
 		p.Weather = year
 	}
+	p.finish(prev)
+	return p, nil
+}
+
+// With returns the prepared house under other weather.
+func (p *Prepared) With(y *climate.Year) *Prepared {
+	q := &Prepared{Scenario: p.Scenario, Weather: y}
+	q.finish(nil)
+	return q
+}
+
+func (p *Prepared) finish(prev *Prepared) {
+	s := &p.Scenario
 	p.setTank()
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
-	if prev != nil && sameSun(&prev.Scenario, s) {
+	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
 		p.sun, p.sky, p.skyColdC = prev.sun, prev.sky, prev.skyColdC
 	} else {
 		p.setSun()
 	}
 	p.integrate()
-	return p, nil
-}
-
-// sameSun tells whether two scenarios have the same power from the sun.
-func sameSun(a, b *scenario.Scenario) bool {
-	return a.Place == b.Place && a.Modules == b.Modules && a.ModuleW == b.ModuleW &&
-		a.TiltDeg == b.TiltDeg && a.AzimuthDeg == b.AzimuthDeg && a.ElementW == b.ElementW
 }
 
 func (p *Prepared) setTank() {
@@ -168,33 +176,12 @@ func drawSteps(uses []draw.Use, pipeLitres float64) []drawStep {
 	return steps
 }
 
-// roof is the way from light to the element.
-type roof struct {
-	plane     solar.Plane
-	array     pv.Array
-	converter pv.Converter
-	ohms      float64
-	skyIAM    float64
-}
-
-func (p *Prepared) roof() roof {
-	s := &p.Scenario
-	plane := solar.Plane{Tilt: s.TiltDeg * math.Pi / 180, Azimuth: s.AzimuthDeg * math.Pi / 180}
-	return roof{
-		plane:     plane,
-		array:     pv.Array{RatedW: float64(s.Modules) * s.ModuleW, PerK: PowerPerK, Losses: pv.DefaultLosses},
-		converter: pv.Converter{Efficiency: ConverterShare, StartW: ConverterStart, MaxOutV: ElementVolts},
-		ohms:      pv.Ohms(s.ElementW, ElementVolts),
-		skyIAM:    plane.SkyIncidenceModifier(),
-	}
-}
-
 // setSun fills the power that could reach the element: every hour of the year,
 // and the day view's days, which take the month's average day and a quantile of
 // its clearness.
 func (p *Prepared) setSun() {
-	r := p.roof()
 	y := p.Weather
+	r := p.roof()
 	for day := range climate.Days {
 		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power)
 	}
@@ -222,50 +209,5 @@ func (p *Prepared) integrate() {
 		for sky := range p.sky[m] {
 			p.sky[m][sky].integrate(&p.clock)
 		}
-	}
-}
-
-// hours turns a day's light into power at the element. Within an hour beam light
-// on the plane is to beam on the horizontal as the means of the cosines over the
-// sunlit part.
-func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[24]float64, out *[24]float64) {
-	for h := range 24 {
-		l := light[h]
-		out[h] = 0
-		if l.Beam+l.Diffuse <= 0 {
-			continue
-		}
-		level, facing, passed := 0.0, 0.0, 0.0 // sums of cos zenith, cos theta, IAM cos theta
-		for s := range climate.Substeps {
-			w := sun.HourAngle(h, s)
-			cosZ := sun.CosZenith(w)
-			if cosZ <= 0 {
-				continue
-			}
-			level += cosZ
-			c := r.plane.CosIncidence(solar.DirectionAt(sun.Latitude, sun.Declination, w))
-			if c > 0 {
-				facing += c
-				passed += c * solar.IncidenceModifier(c)
-			}
-		}
-		rb, anisotropy, beamIAM := 0.0, 0.0, 0.0
-		if facing > 0 {
-			beamIAM = passed / facing
-		}
-		if level > 0 {
-			rb = facing / level
-			anisotropy = math.Min(1, l.Beam/(level/climate.Substeps)/sun.ExtraWm2)
-			// A beam brighter than outside the air, in an hour the sun barely
-			// touches, is light from the sky.
-			if most := sun.ExtraWm2 * level / climate.Substeps; l.Beam > most {
-				l.Diffuse += l.Beam - most
-				l.Beam = most
-			}
-		}
-		in := r.plane.Transpose(l.Beam, l.Diffuse, rb, anisotropy, solar.GroundReflectance, solar.HayDavies)
-		g := (in.Beam+in.Circumsolar)*beamIAM + (in.Sky+in.Ground)*r.skyIAM
-		cell := pv.CellFaiman(g, airC[h], 1)
-		out[h] = r.converter.IntoElement(r.array.MaximumPowerW(g, cell), r.ohms)
 	}
 }

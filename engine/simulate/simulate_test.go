@@ -18,7 +18,7 @@ func prepared(t testing.TB, change func(*scenario.Scenario)) *Prepared {
 	if p := s.Problems(); len(p) > 0 {
 		t.Fatal(p)
 	}
-	p, err := Prepare(&s, nil)
+	p, err := Prepare(&s, nil, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -155,12 +155,12 @@ func TestPrepare_ReusesStages(t *testing.T) {
 	a := prepared(t, func(s *scenario.Scenario) {})
 	s := a.Scenario
 	s.TankLitres = 150
-	b, err := Prepare(&s, a)
+	b, err := Prepare(&s, nil, a)
 	if err != nil || b.Weather != a.Weather || b.sun[99].power != a.sun[99].power {
 		t.Errorf("stages not reused: %v", err)
 	}
 	s.TiltDeg = 60
-	c, err := Prepare(&s, b)
+	c, err := Prepare(&s, nil, b)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -170,7 +170,7 @@ func TestPrepare_ReusesStages(t *testing.T) {
 	}
 	s.Place = "tongaat-kwazulu-natal"
 	var bright *climate.ClearSkyError
-	if _, err := Prepare(&s, c); !errors.As(err, &bright) {
+	if _, err := Prepare(&s, nil, c); !errors.As(err, &bright) {
 		t.Errorf("an impossible record gives %v", err)
 	}
 }

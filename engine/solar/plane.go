@@ -13,41 +13,8 @@ func (p Plane) CosIncidence(sun Direction) float64 {
 	return sinE*math.Cos(p.Tilt) + cosE*math.Sin(p.Tilt)*math.Cos(sun.Azimuth-p.Azimuth)
 }
 
-// SkyModel says how diffuse light is spread over the sky.
-type SkyModel uint8
-
-const (
-	HayDavies SkyModel = iota // isotropic with a circumsolar part (Hay & Davies 1980)
-	Isotropic                 // the same from everywhere (Liu & Jordan 1963)
-)
-
 // GroundReflectance is the default albedo (common practice, no source).
 const GroundReflectance = 0.2
-
-// InPlane is irradiance on a plane, W/m2. Circumsolar light comes from the sun's
-// direction, Sky from everywhere above.
-type InPlane struct{ Beam, Circumsolar, Sky, Ground float64 }
-
-// Total is the sum of the parts.
-func (i InPlane) Total() float64 { return i.Beam + i.Circumsolar + i.Sky + i.Ground }
-
-// Transpose moves horizontal irradiance into a plane. beam and diffuse are
-// horizontal, W/m2; rb is the ratio of beam on the plane to beam on the
-// horizontal (for an instant max(0, cos theta)/cos zenith, for an hour the ratio
-// of the means over its sunlit part); anisotropy is beam normal irradiance over
-// extraterrestrial normal irradiance, 0 to 1.
-func (p Plane) Transpose(beam, diffuse, rb, anisotropy, albedo float64, model SkyModel) InPlane {
-	cosTilt := math.Cos(p.Tilt)
-	if model == Isotropic {
-		anisotropy = 0
-	}
-	return InPlane{
-		Beam:        beam * rb,
-		Circumsolar: diffuse * anisotropy * rb,
-		Sky:         diffuse * (1 - anisotropy) * (1 + cosTilt) / 2,
-		Ground:      (beam + diffuse) * albedo * (1 - cosTilt) / 2,
-	}
-}
 
 // IncidenceModifier returns the part of light that passes a module's front at an
 // angle of incidence, against normal incidence. ASHRAE form with b0 = 0.05
@@ -66,4 +33,12 @@ func IncidenceModifier(cosIncidence float64) float64 {
 func (p Plane) SkyIncidenceModifier() float64 {
 	b := p.Tilt * 180 / math.Pi
 	return IncidenceModifier(math.Cos((59.7 - 0.1388*b + 0.001497*b*b) * math.Pi / 180))
+}
+
+// GroundIncidenceModifier is the same for light from the ground, at 90 - 0.5788 b
+// + 0.002693 b2 degrees. Brandemuehl & Beckman 1980. For a level plane, which no
+// light from the ground reaches, it is 0.
+func (p Plane) GroundIncidenceModifier() float64 {
+	b := p.Tilt * 180 / math.Pi
+	return IncidenceModifier(math.Cos((90 - 0.5788*b + 0.002693*b*b) * math.Pi / 180))
 }

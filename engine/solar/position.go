@@ -92,12 +92,13 @@ func HourAngle(sun Ephemeris, longitude, julianDay float64) float64 {
 }
 
 // Refraction returns by how much the air lifts a body of that true elevation
-// (rad) at 1010 hPa and 10 degC. Saemundsson's formula, Meeus (16.4); 0 below
-// -1 degree, where it does not hold.
-func Refraction(elevation float64) float64 {
+// (rad) at an air pressure in hPa and a temperature in degC (1010 and 10 where
+// unknown). Saemundsson's formula, Meeus (16.4); 0 below -1 degree, where it does
+// not hold.
+func Refraction(elevation, hPa, airC float64) float64 {
 	deg := elevation * 180 / math.Pi
 	if deg < -1 {
 		return 0
 	}
-	return 1.02 / 60 / math.Tan((deg+10.3/(deg+5.11))*math.Pi/180) * math.Pi / 180
+	return 1.02 / 60 / math.Tan((deg+10.3/(deg+5.11))*math.Pi/180) * math.Pi / 180 * hPa / 1010 * 283 / (273 + airC)
 }

@@ -1,6 +1,8 @@
 package state
 
 import (
+	"math"
+	"strconv"
 	"strings"
 
 	"suncask/engine/climate"
@@ -42,7 +44,7 @@ func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string
 	if next == s.Scenario {
 		return
 	}
-	p, err := simulate.Prepare(&next, s.Prepared)
+	p, err := simulate.Prepare(&next, s.File, s.Prepared)
 	if err != nil {
 		s.Refused[id] = Refused{Typed: typed, Problem: weatherProblem(&next, err)}
 		return
@@ -57,11 +59,19 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 	text = strings.TrimSpace(text)
 	switch {
 	case id == scenario.Place:
-		slug, ok := FindPlace(text)
+		name, ok := FindPlace(text)
 		if !ok {
 			return &scenario.Problem{Field: id, Code: scenario.UnknownPlace, Got: text}
 		}
-		next.Place = slug
+		moveTo(next, name)
+	case id == scenario.SummerTime:
+		next.Summer = summerText(text)
+	case id == scenario.Horizon:
+		list, ok := scenario.ReadHorizon(text)
+		if !ok {
+			return &scenario.Problem{Field: id, Code: scenario.WrongHorizon, Got: text, Max: scenario.MostHorizon}
+		}
+		next.Skyline = scenario.WriteHorizon(list)
 	case id == scenario.Currency:
 		next.Currency = text
 	case f.Kind == scenario.Hours: // typed edge by edge, see TypeEdge
@@ -104,8 +114,43 @@ func (s *Store) TypeEdge(window int, part dial.Part, text string) {
 	s.SetWindow(window, s.Window(window).Put(part, minute))
 }
 
-// FindPlace finds a built-in place by slug, by name, or by "name, country".
-func FindPlace(text string) (slug string, ok bool) {
+// moveTo takes a scenario to another place: months that somebody overtyped and a
+// weather file were of the old one.
+func moveTo(next *scenario.Scenario, place string) {
+	if next.Place == place {
+		return
+	}
+	next.Place = place
+	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}
+	next.Weather, next.ShiftMin = "", 0
+	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
+		scenario.Zone, scenario.SummerTime} {
+		next.Known &^= 1 << id
+	}
+	next.Settle()
+}
+
+// summerText brings typed dates to the form of links: digits only, a dash between.
+func summerText(text string) string {
+	digits := strings.Map(func(r rune) rune {
+		if r >= '0' && r <= '9' {
+			return r
+		}
+		return -1
+	}, text)
+	switch {
+	case len(digits) == 8:
+		return digits[:4] + "-" + digits[4:]
+	case digits == "" && (text == "" || strings.EqualFold(text, scenario.NoSummer)):
+		return scenario.NoSummer
+	}
+	return text
+}
+
+// FindPlace finds a place's name in links: a built-in place by slug, by name or by
+// "name, country", or a point by latitude, longitude and if known metres above the
+// sea, as "38.7 -9.1", "38.7, -9.1, 95" or "38.7 N 9.1 W".
+func FindPlace(text string) (name string, ok bool) {
 	want := strings.ToLower(strings.TrimSpace(text))
 	for _, p := range climate.Places() {
 		name := strings.ToLower(p.Name)
@@ -113,7 +158,34 @@ func FindPlace(text string) (slug string, ok bool) {
 			return p.Slug, true
 		}
 	}
-	return "", false
+	return findPoint(want)
+}
+
+func findPoint(text string) (name string, ok bool) {
+	v := [3]float64{2: math.NaN()}
+	n := 0
+	for _, f := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == ',' || r == ';' }) {
+		f = strings.TrimSuffix(f, "m")
+		sign := 1.0
+		if last := f[max(0, len(f)-1):]; last == "s" || last == "w" {
+			sign = -1
+		}
+		f = strings.TrimRight(f, "nsew\u00b0")
+		if f == "" && n > 0 { // a letter of its own
+			v[n-1] *= sign
+			continue
+		}
+		x, err := strconv.ParseFloat(f, 64)
+		if err != nil || n == 3 {
+			return "", false
+		}
+		v[n] = sign * x
+		n++
+	}
+	if n < 2 || climate.PointProblem(v[0], v[1], v[2]) != "" {
+		return "", false
+	}
+	return climate.PointName(v[0], v[1], v[2]), true
 }
 
 // Text returns a field's value as its box shows it: what was typed if that was
@@ -125,8 +197,15 @@ func (s *Store) Text(id scenario.FieldID) string {
 	f := scenario.FieldOf(id)
 	switch {
 	case id == scenario.Place:
-		p, _ := climate.PlaceBySlug(s.Scenario.Place)
+		p, _ := climate.Locate(s.Scenario.Place)
+		if p.Between {
+			return strings.ReplaceAll(p.Slug, ",", ", ")
+		}
 		return p.Name + ", " + p.Country
+	case id == scenario.SummerTime:
+		return s.Scenario.Summer
+	case id == scenario.Horizon:
+		return strings.ReplaceAll(s.Scenario.Skyline, ",", ", ")
 	case id == scenario.Currency:
 		return s.Scenario.Currency
 	case f.Unit == scenario.ClockMinute:

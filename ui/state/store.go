@@ -7,6 +7,7 @@ import (
 	"errors"
 
 	"suncask/engine/climate"
+	"suncask/engine/climate/hourly"
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -44,6 +45,9 @@ type Store struct {
 	Results  Results
 	Bare     simulate.Flows // the year with backup all day and no modules
 
+	File *climate.Record // the weather file that is open; used where the scenario names it
+	Read *hourly.Result  // what its reading came to, nil for one that was kept
+
 	LinkProblems []scenario.Problem
 	Refused      map[scenario.FieldID]Refused
 
@@ -57,6 +61,7 @@ type Store struct {
 	find     *plan.Better // the search for better hours, nil if none runs
 	findFrom scenario.Scenario
 
+	cold   [12]float64 // monthly means of the cold water
 	undo   []scenario.Scenario
 	turn   dial.Turn
 	before Before
@@ -76,11 +81,13 @@ func Open(fragment string) *Store {
 // Load replaces the scenario by a link's; the present one is an undo away.
 func (s *Store) Load(fragment string) {
 	next, problems := scenario.Decode(fragment)
-	p, err := simulate.Prepare(&next, s.Prepared)
+	p, err := simulate.Prepare(&next, s.File, s.Prepared)
 	if err != nil {
 		problems = append(problems, weatherProblem(&next, err))
-		next.Place = scenario.Defaults(scenario.LatestVersion).Place
-		if p, err = simulate.Prepare(&next, nil); err != nil {
+		d := scenario.Defaults(scenario.LatestVersion)
+		next.Place, next.GHI = d.Place, d.GHI
+		next.Settle()
+		if p, err = simulate.Prepare(&next, nil, nil); err != nil {
 			panic("state: the default place has no weather: " + err.Error())
 		}
 	}
@@ -104,6 +111,9 @@ func weatherProblem(next *scenario.Scenario, err error) scenario.Problem {
 
 // use makes a scenario the present one and simulates it.
 func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
+	if s.Prepared == nil || s.Prepared.Weather != p.Weather {
+		s.cold = climate.MonthMeans(&p.Weather.ColdC)
+	}
 	s.Scenario, s.Prepared = next, p
 	s.simulateBare()
 	s.simulate()
@@ -113,10 +123,13 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 func (s *Store) simulateBare() {
 	bare, prev := s.Scenario, s.bare
 	bare.Modules = 0
-	if prev == nil || prev.Scenario.Place != bare.Place {
+	for i := range bare.More {
+		bare.More[i].Modules = 0
+	}
+	if prev == nil || prev.Weather != s.Prepared.Weather {
 		prev = s.Prepared // at least its weather
 	}
-	p, err := simulate.Prepare(&bare, prev)
+	p, err := simulate.Prepare(&bare, s.File, prev)
 	if err != nil {
 		panic("state: weather in use cannot be prepared: " + err.Error())
 	}
@@ -172,7 +185,7 @@ func (s *Store) Undo() {
 	last := s.undo[len(s.undo)-1]
 	s.undo = s.undo[:len(s.undo)-1]
 	clear(s.Refused)
-	p, err := simulate.Prepare(&last, s.Prepared)
+	p, err := simulate.Prepare(&last, s.File, s.Prepared)
 	if err != nil {
 		panic("state: a scenario that was in use cannot be prepared: " + err.Error())
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 
 	"suncask/engine/care"
+	"suncask/engine/climate/hourly"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 )
@@ -18,6 +19,8 @@ type Catalogue struct {
 	Findings map[care.Code]string
 	Months   [12]string
 	Page     map[Key]string
+	Files    map[hourly.Code]string     // see FileError for the arguments
+	Notes    map[hourly.NoteCode]string // one argument: a number
 }
 
 // FieldText names a field, its choices and what it means.
@@ -111,6 +114,28 @@ const (
 	FoundNone
 	FindHelp
 	AlwaysAssumed // args: volts, % below the element, % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
+	PanelWeather
+	UseDevicePlace
+	DevicePlaceRefused
+	AccuracyPoint // args: place, nearest, km, % error, K error
+	AccuracyFar
+	AccuracyFile // args: place
+	FileAbsent   // args: key
+	FileChoose
+	FileHelp
+	FileReading // args: percent
+	FileRead    // args: layout, rows
+	FileClock   // args: minutes, early or late
+	FileEarly
+	FileLate
+	FileShift // args: minutes, earlier or later
+	FileBack
+	FileKept
+	MonthsName
+	MonthsHelp
+	MonthCell // args: field, month
+	PlaneAdd
+	PlaneRemove // args: number
 	keyCount
 )
 
@@ -160,3 +185,22 @@ func list(names []string) string {
 func (c *Catalogue) Finding(f care.Finding) string {
 	return fmt.Sprintf(c.Findings[f.Code], format.Number(f.Args[0], 0), format.Number(f.Args[1], 0))
 }
+
+// FileError says why a weather file was refused, and where.
+func (c *Catalogue) FileError(e *hourly.Error) string {
+	where := ""
+	if e.Line > 0 {
+		where = fmt.Sprintf("Line %d", e.Line)
+		if e.Column > 0 {
+			where += fmt.Sprintf(", column %d", e.Column)
+		}
+		if e.Name != "" {
+			where += " (" + e.Name + ")"
+		}
+		where += ": "
+	}
+	return where + fmt.Sprintf(c.Files[e.Code], e.Got, e.Want)
+}
+
+// FileNote says what was done to a weather file.
+func (c *Catalogue) FileNote(n hourly.Note) string { return fmt.Sprintf(c.Notes[n.Code], n.N) }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"suncask/engine/care"
+	"suncask/engine/climate/hourly"
 	"suncask/engine/scenario"
 )
 
@@ -34,6 +35,17 @@ func TestEnglish_Complete(t *testing.T) {
 			t.Errorf("finding %d: %q", code, text)
 		}
 	}
+	for code := hourly.NotKnown; code <= hourly.Empty; code++ {
+		text := c.FileError(&hourly.Error{Code: code, Line: 7, Column: 3, Name: "hour", Got: "25", Want: "1 to 24"})
+		if !strings.HasPrefix(text, "Line 7, column 3 (hour): ") || len(text) < 35 || strings.Contains(text, "%!") {
+			t.Errorf("file error %d: %q", code, text)
+		}
+	}
+	for code := hourly.FilledShort; code <= hourly.HeightNotGiven; code++ {
+		if text := c.FileNote(hourly.Note{Code: code, N: 14}); text == "" || strings.Contains(text, "%!") {
+			t.Errorf("file note %d: %q", code, text)
+		}
+	}
 	for k := range keyCount {
 		if c.Page[k] == "" {
 			t.Errorf("page text %d is missing", k)
@@ -47,7 +59,7 @@ func TestProblem_Words(t *testing.T) {
 	want := []string{
 		"Tank: -5 is outside what is allowed, 30 to 1000\u202fL.",
 		"Tilt: 200 is outside what is allowed, 0 to 90\u202f\u00b0.",
-		"Place: \u201catlantis\u201d is not among the built-in places. Choose one from the list.",
+		"Place: \u201catlantis\u201d is not among the built-in places, nor a latitude and longitude. Choose one from the list, or type 38.7, -9.1.",
 	}
 	for i, p := range problems {
 		if got := c.Problem(p); got != want[i] {

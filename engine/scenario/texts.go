@@ -1,0 +1,131 @@
+package scenario
+
+import (
+	"fmt"
+	"sort"
+	"strconv"
+	"strings"
+
+	"suncask/engine/climate"
+)
+
+// NoSummer is the text of a clock without summer time.
+const NoSummer = "none"
+
+// writeDates writes a clock's summer time: MMDD-MMDD, first day and first day after.
+func writeDates(c climate.Clock) string {
+	if c.ShiftH == 0 || c.From == c.To {
+		return NoSummer
+	}
+	date := func(day int) string {
+		m := climate.MonthOf(day)
+		return pad(m+1) + pad(day-climate.FirstDay(m)+1)
+	}
+	return date(c.From) + "-" + date(c.To)
+}
+
+// readDates reads what writeDates wrote.
+func readDates(text string) (c climate.Clock, ok bool) {
+	if text == NoSummer {
+		return c, true
+	}
+	from, to, _ := strings.Cut(text, "-")
+	a, ok1 := readDate(from)
+	b, ok2 := readDate(to)
+	return climate.Clock{From: a, To: b}, ok1 && ok2 && a != b
+}
+
+func readDate(text string) (day int, ok bool) {
+	n, err := strconv.ParseUint(text, 10, 16)
+	if err != nil || len(text) != 4 {
+		return 0, false
+	}
+	m, d := int(n/100), int(n%100)
+	if m < 1 || m > 12 || d < 1 || d > climate.DaysIn[m-1] {
+		return 0, false
+	}
+	return climate.FirstDay(m-1) + d - 1, true
+}
+
+// MostHorizon is how many points a horizon may have.
+const MostHorizon = 36
+
+// HorizonPoint is a point of the skyline in whole degrees.
+type HorizonPoint struct{ AzimuthDeg, ElevationDeg int }
+
+// ReadHorizon reads "azimuth:elevation" pairs between commas, semicolons or spaces;
+// ok is false for anything else, for two points at one azimuth, and for too many. No
+// pairs are a free horizon. Points come back in ascending azimuth.
+func ReadHorizon(text string) (list []HorizonPoint, ok bool) {
+	for _, pair := range strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+		az, el, _ := strings.Cut(pair, ":")
+		a, err1 := strconv.Atoi(az)
+		e, err2 := strconv.Atoi(el)
+		if err1 != nil || err2 != nil || a < 0 || a > 359 || e < 0 || e > 85 {
+			return nil, false
+		}
+		list = append(list, HorizonPoint{a, e})
+	}
+	sort.Slice(list, func(i, j int) bool { return list[i].AzimuthDeg < list[j].AzimuthDeg })
+	for i := 1; i < len(list); i++ {
+		if list[i].AzimuthDeg == list[i-1].AzimuthDeg {
+			return nil, false
+		}
+	}
+	return list, len(list) <= MostHorizon
+}
+
+// WriteHorizon is the one text of a horizon: what links hold and scenarios compare.
+func WriteHorizon(list []HorizonPoint) string {
+	pairs := make([]string, len(list))
+	for i, p := range list {
+		pairs[i] = fmt.Sprintf("%d:%d", p.AzimuthDeg, p.ElevationDeg)
+	}
+	return strings.Join(pairs, ",")
+}
+
+func weatherOK(key string) bool {
+	return key == "" || len(key) == 8 && strings.Trim(key, "0123456789abcdef") == ""
+}
+
+// problemOfText returns what is wrong with a text field.
+func (s *Scenario) problemOfText(id FieldID) *Problem {
+	switch id {
+	case Place:
+		if _, ok := climate.Locate(s.Place); !ok {
+			return &Problem{Field: id, Code: UnknownPlace, Got: shorten(s.Place)}
+		}
+	case SummerTime:
+		if _, ok := readDates(s.Summer); !ok {
+			return &Problem{Field: id, Code: WrongDates, Got: shorten(s.Summer)}
+		}
+	case WeatherFile:
+		if !weatherOK(s.Weather) {
+			return &Problem{Field: id, Code: WrongWeather, Got: shorten(s.Weather)}
+		}
+	case Horizon:
+		if list, ok := ReadHorizon(s.Skyline); !ok || WriteHorizon(list) != s.Skyline {
+			return &Problem{Field: id, Code: WrongHorizon, Got: shorten(s.Skyline), Max: MostHorizon}
+		}
+	case Currency:
+		if !currencyOK(s.Currency) {
+			return &Problem{Field: id, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
+		}
+	}
+	return nil
+}
+
+// textOf is a text field's value.
+func (s *Scenario) textOf(id FieldID) *string {
+	switch id {
+	case Place:
+		return &s.Place
+	case SummerTime:
+		return &s.Summer
+	case WeatherFile:
+		return &s.Weather
+	case Horizon:
+		return &s.Skyline
+	}
+	return &s.Currency
+}

@@ -1,0 +1,153 @@
+package simulate
+
+import (
+	"math"
+
+	"suncask/engine/climate"
+	"suncask/engine/pv"
+	"suncask/engine/scenario"
+	"suncask/engine/solar"
+)
+
+// sameRoof tells whether two scenarios turn the same light into the same power.
+func sameRoof(a, b *scenario.Scenario) bool {
+	return a.Modules == b.Modules && a.ModuleW == b.ModuleW && a.TiltDeg == b.TiltDeg && a.AzimuthDeg == b.AzimuthDeg &&
+		a.More == b.More && a.Skyline == b.Skyline && a.ElementW == b.ElementW
+}
+
+// roof is the way from light to the element: planes whose power adds up before one
+// converter.
+type roof struct {
+	planes    []plane
+	converter pv.Converter
+	ohms      float64
+	horizon   solar.Horizon
+	model     solar.SkyModel
+}
+
+// plane is a part of the roof.
+type plane struct {
+	solar.Plane
+	array             pv.Array
+	skyIAM, groundIAM float64
+	skyView           float64    // of the isotropic light, above the horizon
+	normal            [3]float64 // east, north, up
+}
+
+// roof of the scenario, its sky after Perez et al. 1990: the least error in published
+// comparisons with measured planes, and with drawn days the yearly energy of ten real
+// years to 0.7 % (root mean square; Hay & Davies 2.1 %, isotropic 4.2 %:
+// TestSkyModel_Evidence).
+func (p *Prepared) roof() *roof {
+	s := &p.Scenario
+	r := &roof{
+		converter: pv.Converter{Efficiency: ConverterShare, StartW: ConverterStart, MaxOutV: ElementVolts},
+		ohms:      pv.Ohms(s.ElementW, ElementVolts),
+		model:     solar.Perez,
+	}
+	const rad = math.Pi / 180
+	points, _ := scenario.ReadHorizon(s.Skyline)
+	for _, h := range points {
+		r.horizon = append(r.horizon, solar.HorizonPoint{Azimuth: float64(h.AzimuthDeg) * rad, Elevation: float64(h.ElevationDeg) * rad})
+	}
+	all := append([]scenario.Plane{{Modules: s.Modules, TiltDeg: s.TiltDeg, AzimuthDeg: s.AzimuthDeg}}, s.More[:]...)
+	for _, part := range all {
+		if part.Modules == 0 {
+			continue
+		}
+		at := solar.Plane{Tilt: part.TiltDeg * rad, Azimuth: part.AzimuthDeg * rad}
+		sinT, cosT := math.Sincos(at.Tilt)
+		sinA, cosA := math.Sincos(at.Azimuth)
+		r.planes = append(r.planes, plane{
+			Plane:  at,
+			array:  pv.Array{RatedW: float64(part.Modules) * s.ModuleW, PerK: PowerPerK, Losses: pv.DefaultLosses},
+			skyIAM: at.SkyIncidenceModifier(), groundIAM: at.GroundIncidenceModifier(),
+			skyView: r.horizon.SkyView(at),
+			normal:  [3]float64{sinT * sinA, sinT * cosA, cosT},
+		})
+	}
+	return r
+}
+
+// sunRay is the sun at a sub-step of an hour.
+type sunRay struct {
+	east, north, up float64
+	hidden          bool
+}
+
+// hours turns a day's light into power at the element. Within an hour beam light on
+// a plane is to beam on the horizontal as the means of the cosines over the sunlit
+// part.
+func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[24]float64, out *[24]float64) {
+	*out = [24]float64{}
+	if len(r.planes) == 0 {
+		return
+	}
+	sinLat, cosLat := math.Sincos(sun.Latitude)
+	sinDec, cosDec := math.Sincos(sun.Declination)
+	for h := range 24 {
+		l := light[h]
+		if l.Beam+l.Diffuse <= 0 {
+			continue
+		}
+		var rays [climate.Substeps]sunRay
+		n, level := 0, 0.0
+		for s := range climate.Substeps {
+			sinW, cosW := math.Sincos(sun.HourAngle(h, s))
+			ray := sunRay{up: sinLat*sinDec + cosLat*cosDec*cosW}
+			if ray.up <= 0 {
+				continue
+			}
+			ray.east, ray.north = -cosDec*sinW, cosLat*sinDec-sinLat*cosDec*cosW
+			if len(r.horizon) > 0 {
+				azimuth := math.Atan2(ray.east, ray.north)
+				ray.hidden = r.horizon.Hides(solar.Direction{Elevation: math.Asin(math.Min(1, ray.up)), Azimuth: azimuth})
+			}
+			level += ray.up
+			rays[n] = ray
+			n++
+		}
+		sky := solar.Sky{Beam: l.Beam, Diffuse: l.Diffuse, Extra: sun.ExtraWm2}
+		// A beam brighter than outside the air, in an hour the sun barely touches, is
+		// light from the sky.
+		if most := sun.ExtraWm2 * level / climate.Substeps; sky.Beam > most {
+			sky.Diffuse += sky.Beam - most
+			sky.Beam = most
+		}
+		if n > 0 {
+			sky.CosZenith = level / float64(n)
+			sky.AirMass = solar.AirMass(math.Asin(math.Min(1, sky.CosZenith)))
+		}
+		watts := 0.0
+		for i := range r.planes {
+			watts += r.planes[i].power(r.model, &sky, rays[:n], level, airC[h])
+		}
+		out[h] = r.converter.IntoElement(watts, r.ohms)
+	}
+}
+
+// power is the plane's power at its maximum power point in one hour.
+func (p *plane) power(model solar.SkyModel, sky *solar.Sky, rays []sunRay, level, airC float64) float64 {
+	facing, seen := 0.0, 0.0 // sums of cos theta, and of what of it passes the front unhidden
+	for _, ray := range rays {
+		c := p.normal[0]*ray.east + p.normal[1]*ray.north + p.normal[2]*ray.up
+		if c <= 0 {
+			continue
+		}
+		facing += c
+		if !ray.hidden {
+			seen += c * solar.IncidenceModifier(c)
+		}
+	}
+	rb, beamIAM := 0.0, 0.0
+	if level > 0 {
+		rb = facing / level
+	}
+	if facing > 0 {
+		beamIAM = seen / facing
+	}
+	in := p.Transpose(*sky, rb, solar.GroundReflectance, model)
+	g := (in.Beam+in.Circumsolar)*beamIAM + (in.Sky+in.Horizon)*p.skyIAM*p.skyView + in.Ground*p.groundIAM
+	g = math.Max(0, g)
+	return p.array.MaximumPowerW(g, pv.CellFaiman(g, airC, 1))
+}
