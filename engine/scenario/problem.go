@@ -27,6 +27,7 @@ const (
 	WrongWeather        // not a weather file's key
 	WrongHorizon        // not pairs of azimuth and elevation, Max at most
 	WrongMonths         // not twelve values
+	MonthTooBright      // brighter than a cloudless sky; Min is the month, Max the limit
 	WeatherRefused      // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 

@@ -265,7 +265,7 @@ func TestAccessibility_Axe(t *testing.T) {
 			}
 			b.open("")
 			check("at rest")
-			for _, panel := range []string{"panel-home", "panel-roof", "panel-tank", "panel-backup", "panel-prices"} {
+			for _, panel := range []string{"panel-home", "panel-roof", "panel-weather", "panel-tank", "panel-backup", "panel-prices"} {
 				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
 				b.frame()
 				check(panel)

@@ -46,7 +46,11 @@ func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string
 	}
 	p, err := simulate.Prepare(&next, s.File, s.Prepared)
 	if err != nil {
-		s.Refused[id] = Refused{Typed: typed, Problem: weatherProblem(&next, err)}
+		problem := weatherProblem(&next, err)
+		if id == scenario.MonthGHI {
+			problem.Field, problem.Code, problem.Got = id, scenario.MonthTooBright, typed
+		}
+		s.Refused[id] = Refused{Typed: typed, Problem: problem}
 		return
 	}
 	s.remember()

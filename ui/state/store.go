@@ -61,6 +61,8 @@ type Store struct {
 	find     *plan.Better // the search for better hours, nil if none runs
 	findFrom scenario.Scenario
 
+	refusedMonth int // of the monthly value in Refused
+
 	cold   [12]float64 // monthly means of the cold water
 	undo   []scenario.Scenario
 	turn   dial.Turn

@@ -65,9 +65,12 @@ func (s *Store) Shift() {
 	s.change(scenario.ShiftMin, next, "")
 }
 
-// MonthText is a month's value of a field of kind Months, and whether somebody
-// overtyped it.
+// MonthText is a month's value of a field of kind Months, or what was typed and
+// refused, and whether somebody overtyped it.
 func (s *Store) MonthText(id scenario.FieldID, month int) (text string, known bool) {
+	if r, ok := s.Refused[id]; ok && s.refusedMonth == month {
+		return r.Typed, false
+	}
 	p := &s.Prepared.Weather.Place
 	v := p.GHI[month]
 	switch id {
@@ -86,6 +89,7 @@ func (s *Store) MonthText(id scenario.FieldID, month int) (text string, known bo
 // TypeMonth overtypes a month's value; an empty text takes the place's again.
 func (s *Store) TypeMonth(id scenario.FieldID, month int, text string) {
 	s.Cancel()
+	s.refusedMonth = month
 	next := s.Scenario
 	m, f := next.MonthsOf(id), scenario.FieldOf(id)
 	if text = strings.TrimSpace(text); text == "" {

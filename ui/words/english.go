@@ -78,6 +78,7 @@ var english = Catalogue{
 		scenario.WrongWeather:   "%[1]s: \u201c%[2]s\u201d is not the name of a weather file; it has eight digits 0 to f.",
 		scenario.WrongHorizon:   "%[1]s: \u201c%[2]s\u201d is not a horizon. Allowed: up to %[4]s pairs azimuth:elevation, azimuth 0 to 359, elevation 0 to 85, each azimuth once.",
 		scenario.WrongMonths:    "%[1]s: \u201c%[2]s\u201d is not twelve values.",
+		scenario.MonthTooBright: "%[1]s, %[6]s: %[2]s is brighter than a cloudless sky. Allowed: 0 to %[4]s%[5]s.",
 		scenario.WeatherRefused: "%[1]s: the weather record of \u201c%[2]s\u201d cannot be true: %[6]s is brighter than a cloudless sky. Choose a place nearby.",
 	},
 	Findings: map[care.Code]string{

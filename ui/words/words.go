@@ -4,6 +4,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 
 	"suncask/engine/care"
 	"suncask/engine/climate/hourly"
@@ -164,10 +165,14 @@ func (c *Catalogue) Problem(p scenario.Problem) string {
 		}
 	}
 	month := ""
-	if p.Code == scenario.WeatherRefused && p.Min >= 0 && p.Min < 12 {
+	if (p.Code == scenario.WeatherRefused || p.Code == scenario.MonthTooBright) && p.Min >= 0 && p.Min < 12 {
 		month = c.Months[int(p.Min)]
 	}
-	return fmt.Sprintf(c.Problems[p.Code], name, p.Got, format.Input(p.Min), format.Input(p.Max), unit, month)
+	most := p.Max
+	if p.Code == scenario.MonthTooBright {
+		most = math.Floor(100*most) / 100 // it was computed, not chosen
+	}
+	return fmt.Sprintf(c.Problems[p.Code], name, p.Got, format.Input(p.Min), format.Input(most), unit, month)
 }
 
 func list(names []string) string {

@@ -1,0 +1,104 @@
+package state
+
+import (
+	"math"
+	"testing"
+
+	"suncask/engine/climate"
+	"suncask/engine/climate/hourly"
+	"suncask/engine/scenario"
+)
+
+func TestFindPlace_Points(t *testing.T) {
+	for text, want := range map[string]string{
+		"38.7, -9.1": "38.7,-9.1", "38.7 -9.1 95": "38.7,-9.1,95", "38.7 N 9.1 W": "38.7,-9.1", "33.92S, 18.42E": "-33.92,18.42",
+		"38.7; -9.1; 95 m": "38.7,-9.1,95", "Lisbon, Portugal": "lisbon", "  LISBON ": "lisbon",
+	} {
+		if got, ok := FindPlace(text); !ok || got != want {
+			t.Errorf("%q is %q, want %q", text, got, want)
+		}
+	}
+	for _, text := range []string{"", "38.7", "n", "91, 0", "1, 2, 3, 4", "1, 2, 9999", "nan, 0", "atlantis, 3"} {
+		if got, ok := FindPlace(text); ok {
+			t.Errorf("%q was taken as %q", text, got)
+		}
+	}
+}
+
+func aFile() *hourly.Result {
+	r := &climate.Record{LatDeg: 40, LonDeg: 3, ElevationM: 12}
+	for h := range climate.Hours {
+		if at := h % 24; at > 6 && at < 18 {
+			r.Global[h], r.Diffuse[h] = 3500, 1200
+		}
+		r.Air[h] = 1500
+	}
+	return &hourly.Result{Record: r, Layout: "EPW", Rows: 8760, Years: 1, ClockMin: -43.6}
+}
+
+// A file takes the house to its place; its shift is offered once; each step is an
+// undo away; without the file the built-in climate stands in, and says so.
+func TestTakeFile(t *testing.T) {
+	s := Open("v=1&light=......700.....")
+	before := s.Scenario
+	file := aFile()
+	s.TakeFile(file)
+	if !s.Prepared.Weather.Measured || s.Scenario.Place != "40,3,12" || s.Scenario.GHI != (climate.Monthly{}) {
+		t.Fatalf("at %q with %+v", s.Scenario.Place, s.Scenario.GHI)
+	}
+	if s.ShiftOffer() != 44 {
+		t.Errorf("offered %g min", s.ShiftOffer())
+	}
+	s.Shift()
+	if s.Scenario.ShiftMin != 44 || s.ShiftOffer() != 0 {
+		t.Errorf("shifted by %g, offered %g", s.Scenario.ShiftMin, s.ShiftOffer())
+	}
+	link, bought := s.Link(), s.Results.Year.Total.BoughtJ
+	other := Open(link)
+	if !other.Prepared.FileMissing || other.Prepared.Weather.Measured {
+		t.Error("another device has the file")
+	}
+	other.Keep(file.Record)
+	if other.Prepared.FileMissing || math.Abs(other.Results.Year.Total.BoughtJ-bought) > 1e-6 {
+		t.Error("the kept file gives another year")
+	}
+	s.DropFile()
+	if s.Prepared.Weather.Measured || s.Scenario.Weather != "" || s.Scenario.Known.Has(scenario.WeatherFile) {
+		t.Error("the file is still in use")
+	}
+	s.Undo()
+	if !s.Prepared.Weather.Measured {
+		t.Error("undo does not bring the file back")
+	}
+	s.Undo()
+	s.Undo()
+	if s.Scenario != before {
+		t.Errorf("after undo %+v", s.Scenario)
+	}
+}
+
+func TestTypeMonth(t *testing.T) {
+	s := Open("")
+	s.TypeMonth(scenario.MonthGHI, 6, "6,5")
+	if text, known := s.MonthText(scenario.MonthGHI, 6); text != "6.5" || !known {
+		t.Errorf("July %q, known %v", text, known)
+	}
+	s.TypeMonth(scenario.MonthGHI, 6, "11.5")
+	if r := s.Refused[scenario.MonthGHI]; r.Problem.Code != scenario.MonthTooBright || s.Scenario.GHI.Value[6] != 6.5 {
+		t.Errorf("%+v, July %g", r, s.Scenario.GHI.Value[6])
+	}
+	for _, bad := range []string{"warm", "99", "nan"} {
+		s.TypeMonth(scenario.MonthTempC, 0, bad)
+		if _, ok := s.Refused[scenario.MonthTempC]; !ok {
+			t.Errorf("%q was taken", bad)
+		}
+	}
+	s.TypeMonth(scenario.MonthColdC, 0, "9")
+	if text, known := s.MonthText(scenario.MonthColdC, 0); text != "9" || !known {
+		t.Errorf("cold water %q, known %v", text, known)
+	}
+	s.TypeMonth(scenario.MonthGHI, 6, "")
+	if s.Scenario.GHI != (climate.Monthly{}) || s.Scenario.Known.Has(scenario.MonthGHI) {
+		t.Error("an emptied month is still known")
+	}
+}
