@@ -82,6 +82,10 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 		return &scenario.Problem{Field: id, Code: scenario.WrongHours, Got: text}
 	case f.Kind == scenario.Choice: // chosen, see Choose
 		return &scenario.Problem{Field: id, Code: scenario.UnknownChoice, Got: text}
+	case f.Kind == scenario.Months: // typed month by month, see TypeMonth
+		return &scenario.Problem{Field: id, Code: scenario.WrongMonths, Got: text}
+	case id == scenario.WeatherFile: // opened, see TakeFile
+		return &scenario.Problem{Field: id, Code: scenario.WrongWeather, Got: text}
 	case f.Unit == scenario.ClockMinute:
 		minute, ok := format.ParseClock(text)
 		if !ok || minute%int(f.Step) != 0 {

@@ -109,11 +109,12 @@ func TestTap_SecondKeeps(t *testing.T) {
 }
 
 func FuzzType(f *testing.F) {
-	f.Add(int8(9), "150")
-	f.Add(int8(0), "Lisbon, Portugal")
-	f.Add(int8(23), "€")
-	f.Add(int8(25), "0")
-	f.Add(int8(1), "jan")
+	for id, text := range map[scenario.FieldID]string{
+		scenario.TankLitres: "150", scenario.Place: "38.7 N 9.1 W", scenario.Currency: "€", scenario.SecondHours: "0", scenario.Month: "jan",
+		scenario.WeatherFile: "0", scenario.MonthGHI: "7", scenario.Horizon: "90:15 120:22", scenario.SummerTime: "29.03.-25.10.", scenario.Zone: "5,75",
+	} {
+		f.Add(int8(id), text)
+	}
 	s := Open("")
 	f.Fuzz(func(t *testing.T, id int8, text string) {
 		if id < 0 || int(id) >= len(scenario.Fields()) {
