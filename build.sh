@@ -56,13 +56,15 @@ build() {
   # Packages that no frame of a gesture waits for are built without inlining: a
   # twentieth smaller.
   cold=()
-  for p in encoding/... regexp regexp/... reflect net/... os time github.com/... \
-    suncask/ui suncask/wasm suncask/engine/scenario suncask/engine/climate/hourly; do
+  for p in encoding/... regexp regexp/... reflect fmt net/... os time log html io/... internal/poll github.com/... \
+    suncask/ui suncask/ui/words suncask/ui/curve suncask/wasm suncask/engine/scenario suncask/engine/climate/hourly suncask/engine/care; do
     cold+=("-gcflags=$p=-l")
   done
   GOOS=js GOARCH=wasm go build -trimpath -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
   (cd site && node_modules/.bin/esbuild src/strip.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/strip.js --log-level=warning)
-  (cd site && node_modules/.bin/esbuild src/boot.js --minify --target=es2020 --format=iife --outfile=../dist/boot.js --log-level=warning)
+  for script in boot worker; do
+    (cd site && node_modules/.bin/esbuild "src/$script.js" --bundle --minify --target=es2020 --format=iife "--outfile=../dist/$script.js" --log-level=warning)
+  done
   go run ./site build
 }
 

@@ -12,6 +12,7 @@ import (
 	"suncask/engine/care"
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/plan"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -26,6 +27,7 @@ import (
 type Host interface {
 	Share(copied func()) (link string) // copied is called if the clipboard took it
 	Find()                             // looks for better hours, in slices
+	Years()                            // simulates many drawn years, see YearsEnded
 	DevicePlace()                      // asks the device where it is, see Page.At
 	Reveal(id string)                  // brings an element into sight once the page is rendered
 }
@@ -42,6 +44,7 @@ type Page struct {
 	LinkShown string
 	Copied    bool
 
+	YearsRunning bool   // many drawn years are being simulated
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
@@ -280,6 +283,26 @@ func (c *Page) At(latDeg, lonDeg float64, ok bool) {
 		c.changed()
 	}
 	c.PlaceRefused = !ok
+}
+
+// years starts many drawn years.
+func (c *Page) years() {
+	c.YearsRunning = true
+	if c.Host != nil {
+		c.Host.Years()
+	}
+}
+
+// YearsProgress says how many of them are done.
+func (c *Page) YearsProgress(done int) string {
+	return c.View.Words.Text(words.YearsProgress, done, plan.YearCount)
+}
+
+// YearsEnded takes what many years of a link's house came to; nothing if they could
+// not be drawn.
+func (c *Page) YearsEnded(link string, spread state.Spread) {
+	c.YearsRunning = false
+	c.Store.SetSpread(link, spread)
 }
 
 // Reading says how far a weather file is read.

@@ -22,6 +22,10 @@ const gcPercent = 800
 
 func main() {
 	debug.SetGCPercent(gcPercent)
+	if !js.Global().Get("document").Truthy() {
+		work(js.Global())
+		return
+	}
 	a := &app{window: js.Global(), document: js.Global().Get("document")}
 	defer a.fail() // a panic before or in a render
 	fragment := a.window.Get("location").Get("hash").String()
@@ -84,6 +88,7 @@ type app struct {
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
+	stopYears        func() // ends the run of many years, nil if none is on its way
 	reading          int    // counts weather files, so that a newer one ends an older
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func

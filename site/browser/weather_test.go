@@ -156,3 +156,37 @@ func TestWeather_MonthsAndPlaces(t *testing.T) {
 	b.shot("roof-phone")
 	b.clean()
 }
+
+// Many years run in a worker: the page stays alive, figures come, and a change of the
+// house takes them away.
+func TestYears_InAWorker(t *testing.T) {
+	for _, blocked := range []bool{false, true} {
+		b := start(t, phone)
+		b.open("")
+		if blocked {
+			b.eval(`delete window.Worker; 0`, new(any))
+		}
+		b.run(chromedp.Click("#panel-weather"), chromedp.ScrollIntoView("#years"), chromedp.Click("#years"))
+		b.until(`document.querySelector('#years-status').textContent.includes('of 60 years')`)
+		b.until(`document.querySelectorAll('#years-table tr').length === 4`)
+		var row []string
+		b.eval(`[...document.querySelectorAll('#years-table tr')[1].querySelectorAll('td')].map(e => e.textContent)`, &row)
+		v := make([]float64, len(row))
+		for i, text := range row {
+			fmt.Sscan(text, &v[i])
+		}
+		if len(v) != 4 || !(v[1] < v[2] && v[2] < v[3]) || math.Abs(v[0]-b.value("out-bought-year")) > 1 {
+			t.Errorf("bought in this, a good, a middle and a bad year: %v", row)
+		}
+		if !blocked {
+			b.run(chromedp.ScrollIntoView("#years-table"))
+			b.shot("years-phone")
+		}
+		b.run(chromedp.Click("#panel-tank"))
+		b.typeInto("field-tank", "150")
+		b.until(`location.hash.includes('tank=150')`)
+		b.run(chromedp.Click("#panel-weather"))
+		b.until(`document.querySelector('#years-table') === null`)
+		b.clean()
+	}
+}

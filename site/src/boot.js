@@ -1,5 +1,6 @@
-// Starts the WebAssembly: streaming where the host sends the right type, else
-// from bytes. vugu's helper script is loaded already, so its one eval is idle.
+import { load } from './load.js'
+
+// Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset
 
 function fail (error) {
@@ -9,17 +10,6 @@ function fail (error) {
     'The calculator could not start. What you see is the example house. Reload to try again.'
   box.querySelector('pre').textContent = String(error)
   box.hidden = false
-}
-
-async function load (url, imports) {
-  const reply = await fetch(url)
-  if (!reply.ok) throw new Error(url + ': ' + reply.status)
-  try {
-    return await WebAssembly.instantiateStreaming(reply.clone(), imports)
-  } catch (error) {
-    if (!(error instanceof TypeError)) throw error
-    return WebAssembly.instantiate(await reply.arrayBuffer(), imports)
-  }
 }
 
 async function boot () {

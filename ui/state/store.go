@@ -61,6 +61,9 @@ type Store struct {
 	find     *plan.Better // the search for better hours, nil if none runs
 	findFrom scenario.Scenario
 
+	spread   Spread
+	spreadOf scenario.Scenario
+
 	refusedMonth int // of the monthly value in Refused
 
 	cold   [12]float64 // monthly means of the cold water

@@ -137,6 +137,17 @@ const (
 	MonthCell // args: field, month
 	PlaneAdd
 	PlaneRemove // args: number
+	YearsButton
+	YearsHelp     // args: years, % spread
+	YearsProgress // args: done, all
+	YearsName
+	YearsThis
+	YearsGood
+	YearsMiddle
+	YearsBad
+	YearsBought
+	YearsCost // args: currency
+	YearsCool
 	keyCount
 )
 

@@ -1,0 +1,131 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"encoding/base64"
+	"syscall/js"
+
+	"suncask/engine/climate"
+	"suncask/ui/state"
+)
+
+// Years simulates many drawn years of the house in a worker, or, where there are no
+// workers, in turns of the page's own. A newer call ends an older one.
+func (a *app) Years() {
+	a.endYears()
+	link := a.store.Link()
+	if !a.window.Get("Worker").Truthy() {
+		a.yearsHere(link)
+		return
+	}
+	record := ""
+	if a.store.Scenario.Weather != "" && a.store.File != nil {
+		record = base64.StdEncoding.EncodeToString(a.store.File.Encode())
+	}
+	worker := a.window.Get("Worker").New("worker.js")
+	var said, broke js.Func
+	a.stopYears = func() {
+		worker.Call("terminate")
+		said.Release()
+		broke.Release()
+	}
+	said = a.guarded(func(e js.Value) {
+		data := e.Get("data")
+		if done := data.Get("done"); done.Type() == js.TypeNumber {
+			a.yearsProgress(done.Int())
+			return
+		}
+		var spread state.Spread
+		if data.Get("cost").Truthy() {
+			spread = state.Spread{BoughtKWh: numbers(data.Get("bought")), Cost: numbers(data.Get("cost")), CoolDays: numbers(data.Get("cool"))}
+		}
+		a.endYears()
+		a.page.YearsEnded(link, spread)
+		a.render()
+	})
+	broke = a.guarded(func(js.Value) {
+		a.endYears()
+		a.yearsHere(link)
+	})
+	worker.Set("onmessage", said)
+	worker.Set("onerror", broke)
+	worker.Call("postMessage", map[string]any{"link": link, "record": record})
+}
+
+// endYears stops a run that is on its way.
+func (a *app) endYears() {
+	if a.stopYears != nil {
+		a.stopYears()
+		a.stopYears = nil
+	}
+}
+
+func (a *app) yearsProgress(done int) {
+	if e := a.document.Call("getElementById", "years-status"); e.Truthy() {
+		e.Set("textContent", a.page.YearsProgress(done))
+	}
+}
+
+// yearsHere runs the years on the page's own thread, one a turn.
+func (a *app) yearsHere(link string) {
+	years, err := state.OpenYears(link, a.store.File)
+	if err != nil {
+		a.page.YearsEnded(link, state.Spread{})
+		a.render()
+		return
+	}
+	var turn js.Func
+	stopped := false
+	a.stopYears = func() { stopped = true }
+	turn = a.guarded(func(js.Value) {
+		switch {
+		case stopped:
+			turn.Release()
+		case years.Step():
+			a.yearsProgress(len(years.Cost))
+			a.window.Call("setTimeout", turn, 0)
+		default:
+			turn.Release()
+			a.stopYears = nil
+			a.page.YearsEnded(link, state.Spread{BoughtKWh: years.BoughtKWh, Cost: years.Cost, CoolDays: years.CoolDays})
+			a.render()
+		}
+	})
+	a.window.Call("setTimeout", turn, 0)
+}
+
+func numbers(list js.Value) []float64 {
+	out := make([]float64, list.Length())
+	for i := range out {
+		out[i] = list.Index(i).Float()
+	}
+	return out
+}
+
+// work is the program in a worker: it simulates the years of the job it was given,
+// tells how many are done, and at last what they came to.
+func work(self js.Value) {
+	job := self.Get("job")
+	var file *climate.Record
+	if raw, err := base64.StdEncoding.DecodeString(job.Get("record").String()); err == nil && len(raw) > 0 {
+		file, _ = climate.DecodeRecord(raw)
+	}
+	years, err := state.OpenYears(job.Get("link").String(), file)
+	if err != nil {
+		self.Call("postMessage", map[string]any{})
+		return
+	}
+	for years.Step() {
+		self.Call("postMessage", map[string]any{"done": len(years.Cost)})
+	}
+	self.Call("postMessage", map[string]any{"bought": list(years.BoughtKWh), "cost": list(years.Cost), "cool": list(years.CoolDays)})
+}
+
+func list(values []float64) []any {
+	out := make([]any, len(values))
+	for i, v := range values {
+		out[i] = v
+	}
+	return out
+}
