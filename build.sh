@@ -123,9 +123,9 @@ case "${1:-}" in
     tools
     gen
     echo "== natively"
-    go test ./engine/simulate -run '^$' -bench . -count 5
+    go test ./engine/simulate ./engine/climate/hourly -run '^$' -bench . -count 5
     echo "== in WebAssembly under node"
-    wasm test ./engine/simulate -run '^$' -bench . -count 5
+    wasm test ./engine/simulate ./engine/climate/hourly -run '^$' -bench . -count 5
     ;;
   *)
     usage

@@ -85,22 +85,14 @@ func (c *columns) light(i int, code float64, clipped *int) float64 {
 
 // lightIn is light for a column whose unit is that many W/m2.
 func (c *columns) lightIn(unit float64, i int, code float64, clipped *int) float64 {
-	if i < 0 {
-		return missing
-	}
-	text := c.text(i)
-	if c.err != nil || text == "" || strings.EqualFold(text, "nan") {
-		return missing
-	}
-	v := c.number(i, math.Inf(-1), math.Inf(1))
-	switch {
-	case c.err != nil, v >= code, v < -20:
+	v := c.given(i)
+	if math.IsNaN(v) || v >= code || v < -20 {
 		return missing
 	}
 	v *= unit
 	switch {
 	case v > mostLight:
-		c.fail(OutOfRange, i, text, "0 to 2000")
+		c.fail(OutOfRange, i, c.text(i), "0 to 2000")
 	case v < 0:
 		*clipped++
 		return 0
@@ -110,6 +102,18 @@ func (c *columns) lightIn(unit float64, i int, code float64, clipped *int) float
 
 // air reads a temperature: an empty field or a code is missing.
 func (c *columns) air(i int) float64 {
+	v := c.given(i)
+	if math.IsNaN(v) || v == 99.9 || v >= 999 || v <= -90 {
+		return missing
+	}
+	if v > 65 {
+		c.fail(OutOfRange, i, c.text(i), "-90 to 65")
+	}
+	return v
+}
+
+// given reads a number that may be missing: no such column, an empty field, or nan.
+func (c *columns) given(i int) float64 {
 	if i < 0 {
 		return missing
 	}
@@ -118,11 +122,8 @@ func (c *columns) air(i int) float64 {
 		return missing
 	}
 	v := c.number(i, math.Inf(-1), math.Inf(1))
-	switch {
-	case c.err != nil, v == 99.9, v >= 999, v <= -90:
+	if c.err != nil {
 		return missing
-	case v > 65:
-		c.fail(OutOfRange, i, text, "-90 to 65")
 	}
 	return v
 }
