@@ -269,16 +269,22 @@ func TestAccessibility_Axe(t *testing.T) {
 				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
 				b.frame()
 				check(panel)
+				b.fits(panel, s.width)
 			}
 			b.shot("panel-" + s.name)
 			b.open("#v=1&tank=-5&backup=2230-0515")
 			check("with a refused value")
-			var wide bool
-			b.eval(fmt.Sprintf(`document.documentElement.scrollWidth > %d`, s.width), &wide)
-			if wide {
-				t.Error("the page is wider than the screen")
-			}
+			b.fits("with a refused value", s.width)
 		})
+	}
+}
+
+// fits fails the test if the page is wider than its screen.
+func (b *tab) fits(when string, width int64) {
+	b.t.Helper()
+	var wide bool
+	if b.eval(fmt.Sprintf(`document.documentElement.scrollWidth > %d`, width), &wide); wide {
+		b.t.Errorf("%s: the page is wider than the screen", when)
 	}
 }
 

@@ -41,6 +41,9 @@ func (s *Store) Answer() Answer {
 		ColdDaysYear: int(y.Total.CoolDays), BoughtDayKWh: d.BoughtJ / simulate.JPerKWh, CostDay: d.Cost,
 		WorstBalance: y.WorstBalance, Refused: []string{},
 	}
+	if s.Prepared.FileMissing {
+		a.Refused = append(a.Refused, words.English().Text(words.FileAbsent, s.Scenario.Weather))
+	}
 	for _, p := range s.LinkProblems {
 		a.Refused = append(a.Refused, words.English().Problem(p))
 	}

@@ -58,6 +58,9 @@ func TestTakeFile(t *testing.T) {
 	if !other.Prepared.FileMissing || other.Prepared.Weather.Measured {
 		t.Error("another device has the file")
 	}
+	if refused := other.Answer().Refused; len(refused) != 1 {
+		t.Errorf("a script is told %q", refused)
+	}
 	other.Keep(file.Record)
 	if other.Prepared.FileMissing || math.Abs(other.Results.Year.Total.BoughtJ-bought) > 1e-6 {
 		t.Error("the kept file gives another year")
