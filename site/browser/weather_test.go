@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"os"
@@ -8,6 +9,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -187,6 +191,29 @@ func TestYears_InAWorker(t *testing.T) {
 		b.until(`location.hash.includes('tank=150')`)
 		b.run(chromedp.Click("#panel-weather"))
 		b.until(`document.querySelector('#years-table') === null`)
+		b.clean()
+	}
+}
+
+// The device's place, granted and refused.
+func TestPlace_OfTheDevice(t *testing.T) {
+	for _, granted := range []bool{false, true} {
+		b := start(t, phone)
+		setting := browser.PermissionSettingDenied
+		if granted {
+			setting = browser.PermissionSettingGranted
+		}
+		b.run(chromedp.ActionFunc(func(ctx context.Context) error {
+			c := chromedp.FromContext(ctx)
+			return browser.SetPermission(&browser.PermissionDescriptor{Name: "geolocation"}, setting).Do(cdp.WithExecutor(ctx, c.Browser))
+		}), emulation.SetGeolocationOverride().WithLatitude(41.904).WithLongitude(12.496).WithAccuracy(10))
+		b.open("")
+		b.run(chromedp.Click("#panel-home"), chromedp.Click("#device-place"))
+		if granted {
+			b.until(`location.hash.includes('place=41.9,12.5')`)
+		} else {
+			b.until(`document.querySelector('#device-place-problem') !== null`)
+		}
 		b.clean()
 	}
 }
