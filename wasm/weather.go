@@ -92,10 +92,26 @@ func (a *app) readFile(file js.Value) {
 // recordName is where a record is kept on the device.
 func recordName(key string) string { return "suncask-weather-" + key }
 
+// recordText is a record as text, for the device's storage and for a worker.
+func recordText(r *climate.Record) string { return base64.StdEncoding.EncodeToString(r.Encode()) }
+
+// recordOf reads what recordText wrote; nil for anything else.
+func recordOf(text string) *climate.Record {
+	raw, err := base64.StdEncoding.DecodeString(text)
+	if err != nil {
+		return nil
+	}
+	r, err := climate.DecodeRecord(raw)
+	if err != nil {
+		return nil
+	}
+	return r
+}
+
 // keepRecord keeps a record on this device, if it lets us.
 func (a *app) keepRecord(r *climate.Record) {
 	a.storage(func(s js.Value) {
-		s.Call("setItem", recordName(r.Key()), base64.StdEncoding.EncodeToString(r.Encode()))
+		s.Call("setItem", recordName(r.Key()), recordText(r))
 	})
 }
 
@@ -106,16 +122,10 @@ func (a *app) findRecord() {
 		return
 	}
 	a.storage(func(s js.Value) {
-		text := s.Call("getItem", recordName(key))
-		if text.Type() != js.TypeString {
-			return
-		}
-		raw, err := base64.StdEncoding.DecodeString(text.String())
-		if err != nil {
-			return
-		}
-		if r, err := climate.DecodeRecord(raw); err == nil {
-			a.store.Keep(r)
+		if text := s.Call("getItem", recordName(key)); text.Type() == js.TypeString {
+			if r := recordOf(text.String()); r != nil {
+				a.store.Keep(r)
+			}
 		}
 	})
 }

@@ -3,10 +3,8 @@
 package main
 
 import (
-	"encoding/base64"
 	"syscall/js"
 
-	"suncask/engine/climate"
 	"suncask/ui/state"
 )
 
@@ -21,7 +19,7 @@ func (a *app) Years() {
 	}
 	record := ""
 	if a.store.Scenario.Weather != "" && a.store.File != nil {
-		record = base64.StdEncoding.EncodeToString(a.store.File.Encode())
+		record = recordText(a.store.File)
 	}
 	worker := a.window.Get("Worker").New("worker.js")
 	var said, broke js.Func
@@ -107,11 +105,7 @@ func numbers(list js.Value) []float64 {
 // tells how many are done, and at last what they came to.
 func work(self js.Value) {
 	job := self.Get("job")
-	var file *climate.Record
-	if raw, err := base64.StdEncoding.DecodeString(job.Get("record").String()); err == nil && len(raw) > 0 {
-		file, _ = climate.DecodeRecord(raw)
-	}
-	years, err := state.OpenYears(job.Get("link").String(), file)
+	years, err := state.OpenYears(job.Get("link").String(), recordOf(job.Get("record").String()))
 	if err != nil {
 		self.Call("postMessage", map[string]any{})
 		return

@@ -34,6 +34,59 @@ func SunDayOf(p *Place, day int) SunDay {
 	return d
 }
 
+// SunYear is the sun's course over a year at a place.
+type SunYear [Days]SunDay
+
+// SunYearOf returns the sun's year at a place.
+func SunYearOf(p *Place) (y SunYear) {
+	for day := range y {
+		y[day] = SunDayOf(p, day)
+	}
+	return y
+}
+
+// CosZenith is that of the sun at an hour counted from the year's start, which may lie
+// beyond its ends; 0 at night.
+func (y *SunYear) CosZenith(at float64) float64 {
+	at = math.Mod(at+Hours, Hours)
+	day := min(int(at/24), Days-1)
+	sun := &y[day]
+	return math.Max(0, sun.CosZenith((at-float64(day)*24-sun.Noon)*math.Pi/12))
+}
+
+// MeanCosZenith is the mean over a stretch of hours, its night included.
+func (y *SunYear) MeanCosZenith(from, length float64) (mean float64) {
+	for i := range Slices {
+		mean += y.CosZenith(sliceAt(from, length, i)) / Slices
+	}
+	return mean
+}
+
+// Slices is the number of equal parts into which a stretch of light is cut to fall on
+// the hours of another clock.
+const Slices = 12
+
+func sliceAt(from, length float64, i int) float64 { return from + (float64(i)+0.5)*length/Slices }
+
+// Cut divides the light of a stretch of hours over its parts, as the cosine of the
+// zenith angle runs, evenly at night, so that no energy is lost or made. put gets the
+// hour that holds a part, counted from the year's start, and the part's share.
+func (y *SunYear) Cut(from, length float64, put func(hour int, share float64)) {
+	var weight [Slices]float64
+	sum := 0.0
+	for i := range weight {
+		weight[i] = y.CosZenith(sliceAt(from, length, i))
+		sum += weight[i]
+	}
+	for i, w := range weight {
+		share := 1.0 / Slices
+		if sum > 0 {
+			share = w / sum
+		}
+		put(int(math.Floor(sliceAt(from, length, i))), share)
+	}
+}
+
 // ClearJ is the day's irradiation on the horizontal under a Haurwitz clear sky, J/m2.
 func (d *SunDay) ClearJ() (joules float64) {
 	for h := range 24 {

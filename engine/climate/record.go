@@ -88,9 +88,6 @@ func (r *Record) PointName() string {
 	return PointName(r.LatDeg, r.LonDeg, r.ElevationM)
 }
 
-// slices is the number of parts into which an hour is cut to move it to another clock.
-const slices = 12
-
 // FromRecord puts a record on a place's clock. Its light is moved later by shiftMin
 // minutes first, for files whose radiation is off their own clock; temperature
 // stays. Monthly means of the returned place are those of the record.
@@ -98,11 +95,8 @@ const slices = 12
 // Where hours do not fall on hours, an hour's light is taken to follow the cosine of
 // the zenith angle within it, so that no energy is lost or made.
 func FromRecord(p *Place, r *Record, shiftMin float64) *Year {
-	y := &Year{Place: *p, Measured: true}
+	y := &Year{Place: *p, Measured: true, Sun: SunYearOf(p)}
 	y.Place.GHI, y.Place.TempC = [12]float64{}, [12]float64{}
-	for day := range Days {
-		y.Sun[day] = SunDayOf(p, day)
-	}
 	for i := range Hours {
 		day := i / 24
 		g, d := float64(r.Global[i])*LightStep, float64(r.Diffuse[i])*LightStep
@@ -144,23 +138,9 @@ func (y *Year) put(r *Record, hour int, shiftMin float64, l HourLight) {
 		y.add(hour+int(ahead), l)
 		return
 	}
-	var weight [slices]float64
-	sum := 0.0
-	for s := range weight {
-		at := float64(hour) + (float64(s)+0.5)/slices + ahead
-		day, clock := dayOf(at)
-		sun := &y.Sun[day]
-		weight[s] = math.Max(0, sun.CosZenith((clock-sun.Noon)*math.Pi/12))
-		sum += weight[s]
-	}
-	for s, w := range weight {
-		part := 1.0 / slices
-		if sum > 0 {
-			part = w / sum
-		}
-		at := float64(hour) + (float64(s)+0.5)/slices + ahead
-		y.add(int(math.Floor(at)), HourLight{l.Beam * part, l.Diffuse * part})
-	}
+	y.Sun.Cut(float64(hour)+ahead, 1, func(to int, share float64) {
+		y.add(to, HourLight{l.Beam * share, l.Diffuse * share})
+	})
 }
 
 // add puts light into an hour counted from the year's start, which may lie beyond its
@@ -170,13 +150,6 @@ func (y *Year) add(hour int, l HourLight) {
 	to := &y.Light[hour/24][hour%24]
 	to.Beam += l.Beam
 	to.Diffuse += l.Diffuse
-}
-
-// dayOf splits hours from the year's start, which may lie beyond its ends.
-func dayOf(at float64) (day int, clock float64) {
-	at = math.Mod(at+Hours, Hours)
-	day = min(int(at/24), Days-1)
-	return day, at - float64(day)*24
 }
 
 // airAt is the temperature at an instant of the record's clock: straight lines

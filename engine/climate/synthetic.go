@@ -9,7 +9,7 @@ import (
 type Year struct {
 	Place    Place
 	Measured bool // hours from a file, not drawn
-	Sun      [Days]SunDay
+	Sun      SunYear
 	Light    [Days][24]HourLight
 	AirC     [Days][24]float64
 	ColdC    [Days]float64 // cold water
@@ -62,10 +62,7 @@ func Typical(p *Place, how Generator, seed uint64) (*Year, error) {
 
 // newYear fills what does not depend on the days' clearness.
 func newYear(p *Place) *Year {
-	y := &Year{Place: *p, ColdC: p.coldYear()}
-	for day := range Days {
-		y.Sun[day] = SunDayOf(p, day)
-	}
+	y := &Year{Place: *p, Sun: SunYearOf(p), ColdC: p.coldYear()}
 	for m := range 12 {
 		extra := 0.0
 		for day := FirstDay(m); day < FirstDay(m)+DaysIn[m]; day++ {
@@ -114,9 +111,6 @@ func (y *Year) month(m int) (*span, error) {
 		limit += s.most[i]
 	}
 	if y.Place.GHI[m] >= dark && (!s.lit || s.target > limit) {
-		if !s.lit {
-			limit = s.target / math.Max(y.Place.GHI[m], dark) * outsideMeans(y.Place.LatDeg)[m] / 3.6e6
-		}
 		return nil, &ClearSkyError{y.Place.Name, m, y.Place.GHI[m], limit / 3.6e6 / float64(s.n)}
 	}
 	return s, nil

@@ -1,6 +1,10 @@
 package scenario
 
-import "math"
+import (
+	"math"
+
+	"suncask/engine/climate"
+)
 
 // FieldID names one input.
 type FieldID int8
@@ -130,7 +134,7 @@ func (f *Field) at(n int64) float64 {
 // accepts.
 func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When | Draws] func(*Scenario) *T
+type pick[T int | int8 | float64 | Sky | Uses | When | climate.Generator] func(*Scenario) *T
 
 func (p pick[T]) field(id FieldID, key string, f Field) Field {
 	f.ID, f.Key = id, key
@@ -156,7 +160,7 @@ var fields = [fieldCount]Field{
 	{ID: MonthGHI, Key: "light", Kind: Months, Unit: KWhPerSquareMetre, Min: 0, Max: 13, Step: 0.01},
 	{ID: MonthTempC, Key: "air", Kind: Months, Unit: Celsius, Min: -60, Max: 50, Step: 0.1},
 	{ID: MonthColdC, Key: "cold", Kind: Months, Unit: Celsius, Min: 0.5, Max: 40, Step: 0.1},
-	pick[Draws](func(s *Scenario) *Draws { return &s.Draws }).field(DrawsBy, "draws", choice("ar", "markov")),
+	pick[climate.Generator](func(s *Scenario) *climate.Generator { return &s.Draws }).field(DrawsBy, "draws", choice("ar", "markov")),
 	pick[int8](func(s *Scenario) *int8 { return &s.Month }).field(Month, "month",
 		choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
 	pick[Sky](func(s *Scenario) *Sky { return &s.Sky }).field(SkyKind, "sky", choice("bright", "typical", "dull")),

@@ -5,6 +5,8 @@ import (
 	"math/rand/v2"
 	"strings"
 	"testing"
+
+	"suncask/engine/climate"
 )
 
 func TestDefaults_Valid(t *testing.T) {
@@ -123,7 +125,7 @@ func TestLink_Golden(t *testing.T) {
 			s.GHI.Known[6], s.GHI.Value[6] = true, 7
 			s.TempC.Known[0], s.TempC.Value[0] = true, -4.6
 			s.TempC.Known[11], s.TempC.Value[11] = true, 10.5
-			s.Draws = Markov
+			s.Draws = climate.Markov
 		}},
 		{"v=1&modules2=4&tilt2=20&face2=90&horizon=90:15,120:22,270:5", func(s *Scenario) {
 			s.More[0] = Plane{4, 20, 90}

@@ -33,14 +33,6 @@ const (
 	Both
 )
 
-// Draws says how the days of a synthetic year are drawn.
-type Draws int8
-
-const (
-	Autoregressive Draws = iota
-	Markov
-)
-
 // MorePlanes is how many planes a roof may have beside its first.
 const MorePlanes = 3
 
@@ -53,17 +45,17 @@ type Plane struct {
 // Scenario is one house with its choices. It holds no pointers, so that a copy
 // is a snapshot and == compares.
 type Scenario struct {
-	Place    string          // slug of a built-in place, or a point as climate.PointName writes it
-	ZoneH    float64         // standard clock less UTC
-	Summer   string          // summer time as MMDD-MMDD, first day and first day after; none
-	Weather  string          // key of a weather file (climate.Record.Key); empty: the built-in climate
-	ShiftMin float64         // by which the file's light is moved later
-	Skyline  string          // horizon as azimuth:elevation,... in whole degrees; empty: free
-	GHI      climate.Monthly // irradiation that somebody overtyped, kWh/m2 a day
-	TempC    climate.Monthly // air
-	ColdC    climate.Monthly // cold water
-	Draws    Draws           // how synthetic days are drawn
-	Month    int8            // 0-11, of the day view
+	Place    string            // slug of a built-in place, or a point as climate.PointName writes it
+	ZoneH    float64           // standard clock less UTC
+	Summer   string            // summer time as MMDD-MMDD, first day and first day after; none
+	Weather  string            // key of a weather file (climate.Record.Key); empty: the built-in climate
+	ShiftMin float64           // by which the file's light is moved later
+	Skyline  string            // horizon as azimuth:elevation,... in whole degrees; empty: free
+	GHI      climate.Monthly   // irradiation that somebody overtyped, kWh/m2 a day
+	TempC    climate.Monthly   // air
+	ColdC    climate.Monthly   // cold water
+	Draws    climate.Generator // how synthetic days are drawn
+	Month    int8              // 0-11, of the day view
 	Sky      Sky
 
 	Uses          Uses

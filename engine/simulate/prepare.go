@@ -71,7 +71,7 @@ const Seed = 1
 // computing time (BenchmarkYear, BenchmarkYearExchange).
 func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepared, error) {
 	p := &Prepared{Scenario: *s}
-	if file != nil && s.Weather != "" && (prev != nil && prev.file == file || file.Key() == s.Weather) {
+	if file != nil && s.Weather != "" && (prev != nil && prev.file == file && prev.Scenario.Weather == s.Weather || file.Key() == s.Weather) {
 		p.file = file
 	}
 	p.FileMissing = s.Weather != "" && p.file == nil

@@ -21,11 +21,11 @@ func weather(s *scenario.Scenario, file *climate.Record) (*climate.Year, error) 
 	if file != nil {
 		return climate.FromRecord(&at.Place, file, s.ShiftMin), nil
 	}
-	return climate.Typical(&at.Place, climate.Generator(s.Draws), Seed)
+	return climate.Typical(&at.Place, s.Draws, Seed)
 }
 
 // Years draws many years of a scenario's climate, as years differ; of a file's, if
 // it has one. spreadPct is a month's standard deviation from year to year.
 func (p *Prepared) Years(n int, spreadPct float64) (*climate.Many, error) {
-	return climate.NewMany(&p.Weather.Place, climate.Generator(p.Scenario.Draws), Seed, n, spreadPct)
+	return climate.NewMany(&p.Weather.Place, p.Scenario.Draws, Seed, n, spreadPct)
 }

@@ -147,6 +147,8 @@ func TestWeather_MonthsAndPlaces(t *testing.T) {
 	b.until(`document.querySelector('#months-problem') !== null`)
 	if text := b.text("#months-problem"); !strings.Contains(text, "December: 12 is brighter than a cloudless sky. Allowed: 0 to ") {
 		t.Errorf("a December of 12 kWh/m2 a day gives %q", text)
+	} else if strings.Contains(text, "0 to 0") {
+		t.Errorf("nothing would be allowed: %q", text)
 	}
 	var kept string
 	if b.eval(`document.getElementById('light-12').value`, &kept); kept != "12" {

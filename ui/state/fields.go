@@ -38,9 +38,17 @@ func (s *Store) Confirm(id scenario.FieldID) {
 	s.change(id, s.Scenario, "")
 }
 
+// change makes another scenario the present one, with undo, and marks the field that
+// was changed as confirmed.
 func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string) {
 	delete(s.Refused, id)
 	next.Known = next.Known.With(id)
+	s.replace(id, next, typed)
+}
+
+// replace makes another scenario the present one, with undo. Where its weather cannot
+// be, the field is refused and the scenario stays.
+func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed string) {
 	if next == s.Scenario {
 		return
 	}

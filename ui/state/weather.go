@@ -42,7 +42,7 @@ func (s *Store) DropFile() {
 	next := s.Scenario
 	next.Weather, next.ShiftMin = "", 0
 	next.Known &^= 1<<scenario.WeatherFile | 1<<scenario.ShiftMin
-	s.replace(next)
+	s.replace(scenario.Place, next, s.Text(scenario.Place))
 }
 
 // ShiftOffer is by how many minutes the light of the file should be moved later to
@@ -109,7 +109,7 @@ func (s *Store) TypeMonth(id scenario.FieldID, month int, text string) {
 	delete(s.Refused, id)
 	if m.Known == [12]bool{} {
 		next.Known &^= 1 << id
-		s.replace(next)
+		s.replace(scenario.Place, next, s.Text(scenario.Place))
 		return
 	}
 	s.change(id, next, text)
@@ -121,18 +121,4 @@ func (s *Store) Plane(i, modules int) {
 	next := s.Scenario
 	next.More[i].Modules = modules
 	s.change(scenario.Modules2+scenario.FieldID(3*i), next, "")
-}
-
-// replace makes another scenario the present one, with undo.
-func (s *Store) replace(next scenario.Scenario) {
-	if next == s.Scenario {
-		return
-	}
-	p, err := simulate.Prepare(&next, s.File, s.Prepared)
-	if err != nil {
-		s.Refused[scenario.Place] = Refused{Typed: s.Text(scenario.Place), Problem: weatherProblem(&next, err)}
-		return
-	}
-	s.remember()
-	s.use(next, p)
 }

@@ -7,6 +7,7 @@ import (
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
 	"suncask/engine/scenario"
+	"suncask/ui/format"
 )
 
 func TestFindPlace_Points(t *testing.T) {
@@ -80,6 +81,16 @@ func TestTakeFile(t *testing.T) {
 	}
 }
 
+// A link that names another file is not answered from the one that is open.
+func TestLoad_AnotherFile(t *testing.T) {
+	s := Open("")
+	s.TakeFile(aFile())
+	s.Load("v=1&place=40,3,12&weather=00000001")
+	if !s.Prepared.FileMissing || s.Prepared.Weather.Measured {
+		t.Error("another file's weather was taken")
+	}
+}
+
 func TestTypeMonth(t *testing.T) {
 	s := Open("")
 	s.TypeMonth(scenario.MonthGHI, 6, "6,5")
@@ -87,8 +98,14 @@ func TestTypeMonth(t *testing.T) {
 		t.Errorf("July %q, known %v", text, known)
 	}
 	s.TypeMonth(scenario.MonthGHI, 6, "11.5")
-	if r := s.Refused[scenario.MonthGHI]; r.Problem.Code != scenario.MonthTooBright || s.Scenario.GHI.Value[6] != 6.5 {
+	if r := s.Refused[scenario.MonthGHI]; r.Problem.Code != scenario.MonthTooBright || r.Problem.Max < 7.5 || r.Problem.Max > 11.5 || s.Scenario.GHI.Value[6] != 6.5 {
 		t.Errorf("%+v, July %g", r, s.Scenario.GHI.Value[6])
+	}
+	// What is named as allowed is taken.
+	most := s.Refused[scenario.MonthGHI].Problem.Max
+	s.TypeMonth(scenario.MonthGHI, 6, format.Input(math.Floor(100*most)/100))
+	if r, ok := s.Refused[scenario.MonthGHI]; ok {
+		t.Errorf("%.2f was named as allowed: %+v", most, r.Problem)
 	}
 	for _, bad := range []string{"warm", "99", "nan"} {
 		s.TypeMonth(scenario.MonthTempC, 0, bad)

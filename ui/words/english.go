@@ -205,7 +205,7 @@ var english = Catalogue{
 		hourly.NotRead:        "%[2]s files are not read. Export the same year as EPW or CSV.",
 		hourly.NoColumn:       "no column named %[2]s. The names are: %[1]s.",
 		hourly.TooFewFields:   "the line ends after %[1]s fields; %[2]s are needed.",
-		hourly.NotANumber:     "\u201c%[1]s\u201d was found where %[2]s is expected.",
+		hourly.Unexpected:     "\u201c%[1]s\u201d was found where %[2]s is expected.",
 		hourly.OutOfRange:     "%[1]s is outside what is allowed, %[2]s.",
 		hourly.NoPlace:        "the file\u2019s %[2]s cannot be read.",
 		hourly.NotHourly:      "the file has no hours: a column %[2]s is needed. Ask for hourly values.",

@@ -9,7 +9,7 @@ import (
 )
 
 // sample is one row: the light of a stretch of time and the temperature at an
-// instant. Times are minutes from the year's start on the file's clock.
+// instant, on the file's clock.
 type sample struct {
 	year, month, day     int     // as the file writes them
 	start, length        float64 // minutes after that day's midnight, and how long
@@ -24,7 +24,7 @@ const airGrid = 2 * climate.Hours
 // collector sorts samples into the hours of a clock of whole hours.
 type collector struct {
 	rec     climate.Record
-	sun     [climate.Days]climate.SunDay
+	sun     climate.SunYear
 	ahead   float64 // the record's clock less the file's, minutes
 	minutes [climate.Hours]float64
 	global  [climate.Hours]float64 // W/m2 times minutes
@@ -36,7 +36,8 @@ type collector struct {
 	rows, clipped, leapRows int
 	years                   map[int]int // rows of each
 	closure, closureOf      float64     // sums of beam and diffuse less global, and of global
-	doubledLine             int
+	doubledLine             int         // the first that gives an hour again, 0 none
+	crowded                 bool        // an hour was given more often than a clock put back can
 	notes                   []Note
 }
 
@@ -50,22 +51,9 @@ func newCollector(latDeg, lonDeg, elevationM, offsetH float64) *collector {
 	}
 	c.ahead = (c.rec.OffsetH - offsetH) * 60
 	p := climate.Place{LatDeg: latDeg, LonDeg: lonDeg, Clock: climate.Clock{OffsetH: c.rec.OffsetH}}
-	for day := range c.sun {
-		c.sun[day] = climate.SunDayOf(&p, day)
-	}
+	c.sun = climate.SunYearOf(&p)
 	return c
 }
-
-// cosZenith is that of the sun at a minute of the year.
-func (c *collector) cosZenith(minute float64) float64 {
-	minute = math.Mod(minute+climate.Hours*60, climate.Hours*60)
-	day := min(int(minute/1440), climate.Days-1)
-	s := &c.sun[day]
-	return math.Max(0, s.CosZenith((minute/60-float64(day)*24-s.Noon)*math.Pi/12))
-}
-
-// parts is into how many a sample is cut to fall on hours.
-const parts = 12
 
 func (c *collector) add(s sample, line int) *Error {
 	c.rows++
@@ -89,23 +77,14 @@ func (c *collector) add(s sample, line int) *Error {
 		return nil
 	}
 	if start == math.Trunc(start/60)*60 && s.length == 60 {
-		return c.put(int(start/60), 1, 1, &s, line)
+		c.put(int(start/60), 1, 1, &s, line)
+	} else {
+		c.sun.Cut(start/60, s.length/60, func(hour int, share float64) {
+			c.put(hour, 1.0/climate.Slices, share, &s, line)
+		})
 	}
-	var weight [parts]float64
-	sum := 0.0
-	for i := range weight {
-		weight[i] = c.cosZenith(start + (float64(i)+0.5)*s.length/parts)
-		sum += weight[i]
-	}
-	for i, w := range weight {
-		share := 1.0 / parts
-		if sum > 0 {
-			share = w / sum
-		}
-		h := int(math.Floor((start + (float64(i)+0.5)*s.length/parts) / 60))
-		if e := c.put(h, 1.0/parts, share, &s, line); e != nil {
-			return e
-		}
+	if c.crowded {
+		return c.several(line)
 	}
 	return nil
 }
@@ -115,11 +94,7 @@ func (c *collector) complete(s *sample, start float64) {
 	if math.IsNaN(s.direct) || s.direct == 0 && !math.IsNaN(s.global) {
 		return
 	}
-	z := 0.0
-	for i := range parts {
-		z += c.cosZenith(start+(float64(i)+0.5)*s.length/parts) / parts
-	}
-	beam := s.direct * z
+	beam := s.direct * c.sun.MeanCosZenith(start/60, s.length/60)
 	switch {
 	case math.IsNaN(s.global) && !math.IsNaN(s.diff):
 		s.global = beam + s.diff
@@ -132,7 +107,7 @@ func (c *collector) complete(s *sample, start float64) {
 }
 
 // put adds a part of a sample to an hour: part of its time, share of its energy.
-func (c *collector) put(hour int, part, share float64, s *sample, line int) *Error {
+func (c *collector) put(hour int, part, share float64, s *sample, line int) {
 	h := wrap(hour)
 	c.minutes[h] += s.length * part
 	c.global[h] += s.global * s.length * share
@@ -140,13 +115,10 @@ func (c *collector) put(hour int, part, share float64, s *sample, line int) *Err
 		c.diffuse[h] += math.Min(s.diff, s.global) * s.length * share
 		c.split[h] += s.length * part
 	}
-	if c.minutes[h] > 185 {
-		return c.several(line)
-	}
-	if c.minutes[h] > 90 && c.doubledLine == 0 {
+	c.crowded = c.crowded || c.minutes[h] > mostMinutes
+	if c.minutes[h] > doubledMinutes && c.doubledLine == 0 {
 		c.doubledLine = line
 	}
-	return nil
 }
 
 func (c *collector) several(line int) *Error {
@@ -160,21 +132,26 @@ func wrap(hour int) int { return ((hour % climate.Hours) + climate.Hours) % clim
 
 // Limits of filling.
 const (
-	shortGap    = 3   // hours that neighbours fill
-	mostMissing = 876 // hours of a year, a tenth
-	mostDoubled = 30  // hours given twice: a clock put back once or twice, and edges
+	shortGap       = 3   // hours that neighbours fill
+	mostMissing    = 876 // hours of a year, a tenth
+	mostDoubled    = 30  // hours given twice: a clock put back once or twice, and edges
+	doubledMinutes = 90  // of one hour, above which it was given twice
+	mostMinutes    = 185 // of one hour, above which another year is there
 )
+
+// leastMinutes of an hour make it known.
+const leastMinutes = 30
 
 // result ends the year: gaps are filled, what was done is listed.
 func (c *collector) result(near *climate.Place) (*Result, *Error) {
 	doubled, gone := 0, 0
 	var k, share [climate.Hours]float64 // clearness against the sun's height, diffuse part
-	var lit, known [climate.Hours]bool
+	var known [climate.Hours]bool
 	for h := range c.minutes {
-		if c.minutes[h] > 90 {
+		if c.minutes[h] > doubledMinutes {
 			doubled++
 		}
-		known[h] = c.minutes[h] >= 30
+		known[h] = c.minutes[h] >= leastMinutes
 		if !known[h] {
 			gone++
 		}
@@ -196,8 +173,7 @@ func (c *collector) result(near *climate.Place) (*Result, *Error) {
 		}
 		outside := c.outside(h)
 		g := c.global[h] / c.minutes[h]
-		lit[h] = outside > 20
-		if lit[h] {
+		if outside > 20 { // lower, a clearness says nothing
 			k[h] = g / outside
 		}
 		if g > 0 && c.split[h] >= 0.5*c.minutes[h] {
@@ -213,9 +189,7 @@ func (c *collector) result(near *climate.Place) (*Result, *Error) {
 	short, long := c.fill(&known, &k, &share)
 	c.note(FilledShort, short)
 	c.note(FilledLong, long)
-	if withoutDiffuse > 0 {
-		c.note(SplitByErbs, withoutDiffuse)
-	}
+	c.note(SplitByErbs, withoutDiffuse)
 	c.fillAir(near)
 	c.note(NightClipped, c.clipped)
 	years := 0
@@ -261,38 +235,31 @@ func (c *collector) keep(h int, global, share float64) {
 
 // outside is the hour's mean irradiance outside the air on the horizontal, W/m2.
 func (c *collector) outside(h int) float64 {
-	z := 0.0
-	for i := range parts {
-		z += c.cosZenith(float64(h)*60+(float64(i)+0.5)*60/parts) / parts
-	}
-	return z * c.sun[h/24].ExtraWm2
+	return c.sun.MeanCosZenith(float64(h), 1) * c.sun[h/24].ExtraWm2
 }
 
 // fill puts light into hours that have none: in gaps of up to three hours the
 // neighbours' clearness, joined straight; in longer ones that of the same hour on
 // the nearest days that have it.
 func (c *collector) fill(known *[climate.Hours]bool, k, share *[climate.Hours]float64) (short, long int) {
-	was := *known
 	for h := 0; h < climate.Hours; h++ {
-		if was[h] {
+		if known[h] {
 			continue
 		}
 		end := h
-		for end < climate.Hours && !was[end] {
+		for end < climate.Hours && !known[end] {
 			end++
 		}
 		for at := h; at < end; at++ {
 			var a, b int
-			if end-h <= shortGap {
-				a, b = wrap(h-1), wrap(end)
-				short++
-			} else {
-				a, b = dayAway(&was, at, -24), dayAway(&was, at, 24)
-				long++
-			}
 			part := 0.5
 			if end-h <= shortGap {
+				a, b = wrap(h-1), wrap(end)
 				part = float64(at-h+1) / float64(end-h+1)
+				short++
+			} else {
+				a, b = dayAway(known, at, -24), dayAway(known, at, 24)
+				long++
 			}
 			// A neighbour in the dark knows no clearness.
 			if k[a] == 0 {

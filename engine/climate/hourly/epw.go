@@ -16,14 +16,14 @@ var epwNames = strings.Split("year,month,day,hour,minute,flags,dry bulb,dew poin
 
 func (*epw) name() string { return "EPW" }
 
-func (l *epw) header(r *Reader, line string) (bool, *Error) {
+func (l *epw) header(r *Reader, line string) *Error {
 	l.lines++
 	c := cut(line, ",", nil)
 	switch l.lines {
 	case 1:
 		c.names = strings.Split("LOCATION,city,region,country,source,WMO,latitude,longitude,time zone,elevation", ",")
 		l.place = [4]float64{c.number(6, -90, 90), c.number(7, -180, 180), c.number(8, -14, 14), c.number(9, -430, 6000)}
-		return false, c.err
+		return c.err
 	case 8:
 		l.perHour = 1
 		if strings.EqualFold(c.text(0), "DATA PERIODS") {
@@ -33,14 +33,14 @@ func (l *epw) header(r *Reader, line string) (bool, *Error) {
 				c.fail(OutOfRange, 2, c.text(2), "a divisor of 60")
 			}
 		} else {
-			return false, &Error{Code: NotRead, Got: line, Column: 1, Want: "DATA PERIODS"}
+			return &Error{Code: Unexpected, Got: line, Column: 1, Want: "DATA PERIODS"}
 		}
 		if c.err != nil {
-			return false, c.err
+			return c.err
 		}
-		return true, r.at(l.place[0], l.place[1], l.place[3], l.place[2])
+		return r.at(l.place[0], l.place[1], l.place[3], l.place[2])
 	}
-	return false, nil
+	return nil
 }
 
 func (l *epw) row(r *Reader, line string) *Error {

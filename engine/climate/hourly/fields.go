@@ -47,7 +47,7 @@ func (c *columns) text(i int) string {
 func (c *columns) whole(i, lo, hi int) int {
 	v := c.number(i, float64(lo), float64(hi))
 	if v != math.Trunc(v) {
-		c.fail(NotANumber, i, c.text(i), "a whole number")
+		c.fail(Unexpected, i, c.text(i), "a whole number")
 		return lo
 	}
 	return int(v)
@@ -61,7 +61,7 @@ func (c *columns) number(i int, lo, hi float64) float64 {
 	}
 	v, err := strconv.ParseFloat(text, 64)
 	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) {
-		c.fail(NotANumber, i, text, "a number")
+		c.fail(Unexpected, i, text, "a number")
 		return lo
 	}
 	if v < lo || v > hi {

@@ -119,21 +119,24 @@ func meta(line string) (which int, value string, ok bool) {
 
 func (*plain) name() string { return "CSV" }
 
-func (l *plain) header(r *Reader, line string) (bool, *Error) {
+func (l *plain) header(r *Reader, line string) *Error {
 	if which, value, ok := meta(line); ok {
 		lo, hi := [4]float64{-90, -180, -430, -14}[which], [4]float64{90, 180, 6000, 14}[which]
 		c := columns{field: []string{"", value}, names: []string{"", bare(line[:strings.IndexAny(line, ",;:=\t")])}}
 		l.place[which], l.has[which] = c.number(1, lo, hi), true
-		return false, c.err
+		return c.err
 	}
 	if strings.HasPrefix(line, "#") && !plainLike(line) {
-		return false, nil
+		return nil
 	}
 	if e := l.columns(line); e != nil {
-		return false, e
+		return e
 	}
-	if l.has[0] != l.has[1] {
-		return false, &Error{Code: NoPlace, Want: [2]string{"latitude", "longitude"}[b2i(l.has[0])], Got: line}
+	switch {
+	case l.has[0] && !l.has[1]:
+		return &Error{Code: NoPlace, Want: "longitude", Got: line}
+	case l.has[1] && !l.has[0]:
+		return &Error{Code: NoPlace, Want: "latitude", Got: line}
 	}
 	lat, lon, elevation := l.place[0], l.place[1], l.place[2]
 	if !l.has[2] {
@@ -155,17 +158,10 @@ func (l *plain) header(r *Reader, line string) (bool, *Error) {
 		noted = append(noted, Note{NoZoneInFile, 0})
 	}
 	if e := r.at(lat, lon, elevation, zone); e != nil {
-		return false, e
+		return e
 	}
 	r.sum.notes = noted
-	return true, nil
-}
-
-func b2i(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
+	return nil
 }
 
 // columns reads the line of names.
@@ -308,7 +304,7 @@ func (l *plain) readTime(c *columns, s *sample, zone float64) {
 	digits := strings.NewReplacer("-", "", "/", "").Replace(date)
 	n, err := strconv.ParseUint(digits, 10, 32)
 	if !ok || err != nil || len(digits) != 8 {
-		c.fail(NotANumber, l.at[colTime], text, "YYYY-MM-DD HH:MM")
+		c.fail(Unexpected, l.at[colTime], text, "YYYY-MM-DD HH:MM")
 		return
 	}
 	s.year, s.month, s.day = int(n/10000), int(n/100%100), int(n%100)

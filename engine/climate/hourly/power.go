@@ -21,15 +21,15 @@ type power struct {
 
 func (*power) name() string { return "NASA POWER" }
 
-func (l *power) header(r *Reader, line string) (bool, *Error) {
+func (l *power) header(r *Reader, line string) *Error {
 	low := strings.ToLower(line)
 	switch {
 	case strings.HasPrefix(low, "-begin"):
 		l.unit, l.place[2] = 1, math.NaN()
-		return false, nil
+		return nil
 	case strings.HasPrefix(low, "-end"):
 		l.ended = true
-		return false, nil
+		return nil
 	case l.ended:
 		return l.columns(r, line)
 	case strings.Contains(low, "in utc"):
@@ -38,7 +38,7 @@ func (l *power) header(r *Reader, line string) (bool, *Error) {
 		lat, ok1 := numberAfter(low, "latitude")
 		lon, ok2 := numberAfter(low, "longitude")
 		if !ok1 || !ok2 {
-			return false, &Error{Code: NoPlace, Got: line, Want: "latitude, longitude"}
+			return &Error{Code: NoPlace, Got: line, Want: "latitude, longitude"}
 		}
 		l.place[0], l.place[1], l.hasLat = lat, lon, true
 	case strings.Contains(low, "elevation"):
@@ -50,7 +50,7 @@ func (l *power) header(r *Reader, line string) (bool, *Error) {
 	case strings.HasPrefix(low, "allsky_sfc_sw_dwn "):
 		i, j := strings.LastIndex(line, "("), strings.LastIndex(line, ")")
 		if i < 0 || j < i {
-			return false, nil
+			return nil
 		}
 		switch unit := strings.ToLower(strings.ReplaceAll(line[i+1:j], " ", "")); unit {
 		case "w/m^2", "wh/m^2", "w/m2", "wh/m2":
@@ -59,13 +59,13 @@ func (l *power) header(r *Reader, line string) (bool, *Error) {
 		case "kwh/m^2", "kwh/m^2/hr":
 			l.unit = 1000
 		default:
-			return false, &Error{Code: WrongUnit, Got: unit, Want: "Wh/m^2, W/m^2, MJ/hr"}
+			return &Error{Code: WrongUnit, Got: unit, Want: "Wh/m^2, W/m^2, MJ/hr"}
 		}
 	}
-	return false, nil
+	return nil
 }
 
-func (l *power) columns(r *Reader, line string) (bool, *Error) {
+func (l *power) columns(r *Reader, line string) *Error {
 	l.names = strings.Split(line, ",")
 	for i, name := range [8]string{"YEAR", "MO", "DY", "HR", "ALLSKY_SFC_SW_DWN", "ALLSKY_SFC_SW_DNI", "ALLSKY_SFC_SW_DIFF", "T2M"} {
 		l.at[i] = indexOf(l.names, name)
@@ -74,19 +74,19 @@ func (l *power) columns(r *Reader, line string) (bool, *Error) {
 		}
 		switch {
 		case i == 3 || i == 1 && indexOf(l.names, "PARAMETER") >= 0:
-			return false, &Error{Code: NotHourly, Got: line, Want: "HR"}
+			return &Error{Code: NotHourly, Got: line, Want: "HR"}
 		case i <= 4:
-			return false, &Error{Code: NoColumn, Got: line, Want: name}
+			return &Error{Code: NoColumn, Got: line, Want: name}
 		}
 	}
 	if !l.hasLat {
-		return false, &Error{Code: NoPlace, Got: line, Want: "latitude, longitude"}
+		return &Error{Code: NoPlace, Got: line, Want: "latitude, longitude"}
 	}
 	zone := math.Round(l.place[1] / 15)
 	if l.utc {
 		zone = 0
 	}
-	return true, r.at(l.place[0], l.place[1], l.place[2], zone)
+	return r.at(l.place[0], l.place[1], l.place[2], zone)
 }
 
 func (l *power) row(r *Reader, line string) *Error {

@@ -10,7 +10,7 @@ const (
 	NotRead                    // a layout that is known and not read; Want names it
 	NoColumn                   // a needed column is missing; Want is its name
 	TooFewFields               // a line ends early; Want is how many fields it needs
-	NotANumber                 // Got is not a number
+	Unexpected                 // Got stands where Want is expected
 	OutOfRange                 // Got is outside Want
 	NoPlace                    // the file's own place cannot be read; Want says what of it
 	NotHourly                  // the file has no hours; Want says what it has

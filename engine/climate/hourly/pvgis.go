@@ -13,7 +13,7 @@ type pvgis struct {
 
 func (*pvgis) name() string { return "PVGIS" }
 
-func (l *pvgis) header(r *Reader, line string) (bool, *Error) {
+func (l *pvgis) header(r *Reader, line string) *Error {
 	key, value, _ := strings.Cut(line, ":")
 	low := strings.ToLower(key)
 	c := columns{field: []string{key, value}, names: []string{key, key}}
@@ -28,12 +28,12 @@ func (l *pvgis) header(r *Reader, line string) (bool, *Error) {
 		l.offset = c.number(1, -1, 1) * 60
 	case strings.HasPrefix(low, "time"):
 		if e := l.columns(line); e != nil {
-			return false, e
+			return e
 		}
 		l.stamp = instant
-		return true, r.at(l.place[0], l.place[1], l.place[2], 0)
+		return r.at(l.place[0], l.place[1], l.place[2], 0)
 	}
-	return false, c.err
+	return c.err
 }
 
 func (l *pvgis) row(r *Reader, line string) *Error {

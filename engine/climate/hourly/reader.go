@@ -19,16 +19,15 @@ type Reader struct {
 	line   int
 	lastCR bool
 	layout layout
-	head   []string // lines before the layout was known
-	sum    *collector
+	sum    *collector // nil before the data
 	err    *Error
 }
 
-// layout is one kind of file. header takes the lines before the data and returns
-// true once it has seen the last of them.
+// layout is one kind of file. header takes the lines before the data; at the last of
+// them it calls Reader.at.
 type layout interface {
 	name() string
-	header(r *Reader, line string) (done bool, err *Error)
+	header(r *Reader, line string) *Error
 	row(r *Reader, line string) *Error
 }
 
@@ -125,11 +124,7 @@ func (r *Reader) read(line string) *Error {
 	if r.sum != nil {
 		return r.layout.row(r, line)
 	}
-	done, e := r.layout.header(r, line)
-	if e == nil && done && r.sum == nil {
-		panic("hourly: a layout began its data without saying where it is")
-	}
-	return e
+	return r.layout.header(r, line)
 }
 
 // at begins the data of a place: NaN for a height that is not given.

@@ -373,10 +373,12 @@ func TestReader_Refused(t *testing.T) {
 		{file: "refused/letter.txt", code: NotKnown, line: 1},
 		{file: "refused/three-hourly.csv", code: TooManyMissing},
 		{file: "refused/hour-25.epw", code: OutOfRange, line: 12, column: 4, got: "25", want: "1 to 24"},
-		{file: "refused/day-x.epw", code: NotANumber, line: 11, column: 3, got: "x"},
+		{file: "refused/day-x.epw", code: Unexpected, line: 11, column: 3, got: "x"},
 		{file: "refused/short-row.epw", code: TooFewFields, line: 9, column: 14, want: "14"},
 		{file: "refused/latitude.epw", code: OutOfRange, line: 1, column: 7, got: "98.70", want: "-90 to 90"},
 		{file: "refused/per-hour.epw", code: OutOfRange, line: 8, column: 3, got: "7", want: "a divisor of 60"},
+		{file: "refused/no-periods.epw", code: Unexpected, line: 8, column: 1, want: "DATA PERIODS"},
+		{file: "refused/no-zone.csv", code: NoColumn, line: 1, want: "Time Zone"},
 		{file: "refused/one-day.epw", code: TooManyMissing, want: "876"},
 		{file: "refused/unit.csv", code: WrongUnit, line: 8, got: "btu/hr"},
 		{file: "refused/too-bright.csv", code: OutOfRange, line: 20, column: 5, want: "0 to 2000"},
@@ -401,7 +403,7 @@ func TestReader_Refused(t *testing.T) {
 		}
 	}
 	list, _ := filepath.Glob(folder + "refused/*")
-	if len(list) != 16 {
-		t.Errorf("%d files in refused, 16 are tested", len(list))
+	if len(list) != 18 {
+		t.Errorf("%d files in refused, 18 are tested", len(list))
 	}
 }

@@ -17,21 +17,21 @@ type tmy3 struct {
 
 func (*tmy3) name() string { return "TMY3" }
 
-func (l *tmy3) header(r *Reader, line string) (bool, *Error) {
+func (l *tmy3) header(r *Reader, line string) *Error {
 	if !l.read {
 		l.read = true
 		c := cut(line, ",", strings.Split("station,name,state,time zone,latitude,longitude,elevation", ","))
 		l.place = [4]float64{c.number(4, -90, 90), c.number(5, -180, 180), c.number(3, -14, 14), c.number(6, -430, 6000)}
-		return false, c.err
+		return c.err
 	}
 	l.names = strings.Split(line, ",")
 	for i, want := range [6]string{"Date (MM/DD/YYYY)", "Time (HH:MM)", "GHI (W/m^2)", "DNI (W/m^2)", "DHI (W/m^2)", "Dry-bulb (C)"} {
 		l.at[i] = indexOf(l.names, want)
 		if l.at[i] < 0 {
-			return false, &Error{Code: NoColumn, Want: want, Got: line}
+			return &Error{Code: NoColumn, Want: want, Got: line}
 		}
 	}
-	return true, r.at(l.place[0], l.place[1], l.place[3], l.place[2])
+	return r.at(l.place[0], l.place[1], l.place[3], l.place[2])
 }
 
 func (l *tmy3) row(r *Reader, line string) *Error {
@@ -39,7 +39,7 @@ func (l *tmy3) row(r *Reader, line string) *Error {
 	var s sample
 	date := strings.Split(c.text(l.at[0]), "/")
 	if len(date) != 3 {
-		c.fail(NotANumber, l.at[0], c.text(l.at[0]), "MM/DD/YYYY")
+		c.fail(Unexpected, l.at[0], c.text(l.at[0]), "MM/DD/YYYY")
 		return c.err
 	}
 	d := columns{field: date}
@@ -50,7 +50,7 @@ func (l *tmy3) row(r *Reader, line string) *Error {
 		c.fail(d.err.Code, l.at[0], c.text(l.at[0]), "MM/DD/YYYY")
 	}
 	if !ok {
-		c.fail(NotANumber, l.at[1], c.text(l.at[1]), "HH:MM")
+		c.fail(Unexpected, l.at[1], c.text(l.at[1]), "HH:MM")
 	}
 	s.start, s.length, s.tempAt = minute-60, 60, minute
 	s.airC = c.air(l.at[5])
