@@ -56,12 +56,13 @@ build() {
   # Packages that no frame of a gesture waits for are built without inlining: a
   # twentieth smaller.
   cold=()
-  for p in encoding/... regexp regexp/... reflect fmt net/... os time log html io/... internal/poll github.com/... \
+  for p in encoding/... reflect fmt net/... os time log html io/... internal/poll github.com/... \
     suncask/ui suncask/ui/words suncask/ui/curve suncask/wasm suncask/engine/scenario suncask/engine/climate/hourly suncask/engine/care; do
     cold+=("-gcflags=$p=-l")
   done
   GOOS=js GOARCH=wasm go build -trimpath -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
-  (cd site && node_modules/.bin/esbuild src/strip.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/strip.js --log-level=warning)
+  go run ./site charts >dist/charts.json
+  (cd site && node_modules/.bin/esbuild src/charts.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/charts.js --log-level=warning)
   for script in boot worker; do
     (cd site && node_modules/.bin/esbuild "src/$script.js" --bundle --minify --target=es2020 --format=iife "--outfile=../dist/$script.js" --log-level=warning)
   done

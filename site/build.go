@@ -20,6 +20,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/ui"
+	"suncask/ui/chart"
 	"suncask/ui/state"
 	"suncask/ui/view"
 )
@@ -55,6 +56,15 @@ func build() error {
 		return err
 	}
 	return licences()
+}
+
+func charts() error {
+	raw, err := chart.All()
+	if err != nil {
+		return err
+	}
+	_, err = os.Stdout.Write(raw)
+	return err
 }
 
 func copyFile(from, to string) error {

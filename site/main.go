@@ -1,5 +1,6 @@
 // Command site assembles the static site and serves it on this machine:
 //
+//	site charts  prints the options of the charts, which the bundle takes in
 //	site build   puts everything but the WebAssembly and the bundles into dist/
 //	site sizes   prints what a first visit loads and fails above the ceilings
 //	site serve   serves dist/ and prints the address
@@ -15,10 +16,12 @@ const dist = "dist"
 
 func main() {
 	if len(os.Args) < 2 {
-		fail(fmt.Errorf("say build, sizes or serve"))
+		fail(fmt.Errorf("say charts, build, sizes or serve"))
 	}
 	var err error
 	switch os.Args[1] {
+	case "charts":
+		err = charts()
 	case "build":
 		err = build()
 	case "sizes":
@@ -26,7 +29,7 @@ func main() {
 	case "serve":
 		err = serve()
 	default:
-		err = fmt.Errorf("unknown command %q: say build, sizes or serve", os.Args[1])
+		err = fmt.Errorf("unknown command %q: say charts, build, sizes or serve", os.Args[1])
 	}
 	if err != nil {
 		fail(err)

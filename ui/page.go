@@ -311,11 +311,14 @@ func (c *Page) Reading() string { return c.View.Words.Text(words.FileReading, c.
 // ShowWeather opens the panel of the weather file.
 func (c *Page) ShowWeather() {
 	for i, p := range panels {
-		if p.id == "panel-weather" {
+		if p.id == WeatherPanel {
 			c.Panel = i
 		}
 	}
 }
+
+// Shows tells whether a group of inputs is open.
+func (c *Page) Shows(panel string) bool { return c.Panel >= 0 && panels[c.Panel].id == panel }
 
 // FileEnded takes a weather file that was read, or why it was not; the scenario stays
 // as it was then.

@@ -11,6 +11,9 @@ import (
 // Panels are the inputs, one group open at a time.
 type Panels struct{ Page *Page }
 
+// WeatherPanel is the id of the group that shows the climate.
+const WeatherPanel = "panel-weather"
+
 type panel struct {
 	id     string
 	title  words.Key
@@ -23,7 +26,7 @@ var panels = []panel{
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4, scenario.Horizon}},
-	{"panel-weather", words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
+	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossKWh, scenario.RoomC}},
 	{"panel-backup", words.PanelBackup, nil},
@@ -88,7 +91,7 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 }
 
 // on tells whether a panel is open.
-func (c *Panels) on(id string) bool { return c.Page.Panel >= 0 && panels[c.Page.Panel].id == id }
+func (c *Panels) on(id string) bool { return c.Page.Shows(id) }
 
 // canAddPlane tells whether the roof has room for another plane.
 func (c *Panels) canAddPlane() bool { return freePlane(&c.Page.Store.Scenario) >= 0 }

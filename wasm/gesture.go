@@ -50,10 +50,10 @@ func (a *app) listen() {
 		a.endKeys()
 	})
 	a.on(a.window, "hashchange", func(js.Value) { a.onLink() })
-	a.on(a.window, "strip-ready", func(js.Value) { a.strip.show(a) })
+	a.on(a.window, "charts-ready", func(js.Value) { a.showCharts() })
 	a.on(a.window.Call("matchMedia", "(prefers-color-scheme: dark)"), "change", func(js.Value) {
-		a.strip.mounted = false
-		a.strip.show(a)
+		clear(a.charts.mounted)
+		a.showCharts()
 	})
 }
 
@@ -154,7 +154,7 @@ func (a *app) onFrame() {
 	from := clock.Call("now").Float()
 	if a.stripOwed {
 		a.stripOwed = false
-		a.strip.show(a)
+		a.showStrip()
 		a.measure(clock, "strip-frame", from)
 		if a.pointer.moved {
 			a.askFrame()
@@ -169,7 +169,7 @@ func (a *app) onFrame() {
 		a.stripOwed = true
 		a.askFrame()
 	} else {
-		a.strip.show(a)
+		a.showStrip()
 	}
 	took := a.measure(clock, "dial-frame", from)
 	if !a.stripOwed {
@@ -306,7 +306,7 @@ func (a *app) onClick(e js.Value) {
 	if button := closest(e, "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
 		window, p, by := stepOf(button)
 		a.store.Cancel()
-		a.store.SetWindow(window, a.store.Window(window).Step(p, by))
+		a.store.SetWindow(window, a.store.Stepped(window, p, by))
 		a.render()
 	}
 }

@@ -26,7 +26,7 @@ func main() {
 		work(js.Global())
 		return
 	}
-	a := &app{window: js.Global(), document: js.Global().Get("document")}
+	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}}
 	defer a.fail() // a panic before or in a render
 	fragment := a.window.Get("location").Get("hash").String()
 	a.store = state.Open(fragment)
@@ -77,7 +77,7 @@ type app struct {
 	page             *ui.Page
 	env              vugu.EventEnv
 	painter          *painter
-	strip            strip
+	charts           charts
 	pointer          pointer
 	keyed            bool // a held key or button is a gesture
 	frameAsked       bool
@@ -100,11 +100,11 @@ type app struct {
 }
 
 // rendered follows a vugu render: the painter's memory is that frame now, and
-// the strip shows the same state.
+// the charts show the same state.
 func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
-	a.strip.check(a)
-	a.strip.show(a)
+	a.charts.check(a)
+	a.showCharts()
 	a.writeLink()
 	a.announce()
 	if a.reveal != "" {
@@ -158,17 +158,4 @@ func (a *app) writeLink() {
 		a.window.Get("history").Call("replaceState", js.Null(), "", "#"+link)
 	}
 	a.written = link
-}
-
-// publish offers the engine to scripts: window.suncask.simulate(fragment).
-func (a *app) publish() {
-	api := a.window.Get("Object").New()
-	api.Set("simulate", js.FuncOf(func(_ js.Value, args []js.Value) any {
-		fragment := ""
-		if len(args) > 0 && args[0].Type() == js.TypeString {
-			fragment = args[0].String()
-		}
-		return state.Simulate(fragment)
-	}))
-	a.window.Set("suncask", api)
 }

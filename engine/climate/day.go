@@ -34,6 +34,11 @@ func SunDayOf(p *Place, day int) SunDay {
 	return d
 }
 
+// SunTimes says when the sun rises, stands highest and sets at a place on a day.
+func SunTimes(p *Place, day int) solar.Day {
+	return solar.DayAt(p.LatDeg*math.Pi/180, p.LonDeg*math.Pi/180, julian0(day), p.Clock.At(day))
+}
+
 // SunYear is the sun's course over a year at a place.
 type SunYear [Days]SunDay
 

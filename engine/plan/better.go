@@ -2,6 +2,9 @@
 package plan
 
 import (
+	"math"
+
+	"suncask/engine/climate"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 )
@@ -18,10 +21,12 @@ const costSlack = 1e-9
 // at a time: it moves the start, the end and both together over the whole day,
 // takes the cheapest that brings no more days with a cool use than now, and
 // starts over until nothing gets better. It finds better hours, not always the
-// best: it does not try all pairs.
+// best: it does not try all pairs. Hours that follow the sun are only where it
+// starts; it tries hours by the clock.
 type Better struct {
 	p     *simulate.Prepared
-	limit int32 // days with a cool use that are accepted
+	clock scenario.Span // where hours that follow the sun lie in the middle of March
+	limit int32         // days with a cool use that are accepted
 
 	at       choice // the best so far
 	sweep    choice // the best of the present sweep
@@ -44,20 +49,26 @@ type choice struct {
 func NewBetter(p *simulate.Prepared, from scenario.Backup) *Better {
 	b := &Better{p: p}
 	b.at.backup = from
+	if start, end, ok := p.Hours(from, climate.AverageDay(2)); ok {
+		b.clock = scenario.Span{Start: onGrid(start), End: onGrid(end)}
+	}
 	b.run(&b.at)
 	b.limit = b.year.Total.CoolDays
 	b.sweep = b.at
 	return b
 }
 
+// onGrid is a minute as a clock time of the grid.
+func onGrid(minute float64) int {
+	steps := int(math.Round(minute / stepMinutes))
+	return (steps%places + places) % places * stepMinutes
+}
+
 func (b *Better) run(c *choice) {
 	b.p.RunYear(c.backup, &b.ws, &b.year)
 	b.runs++
 	c.cost = b.year.Total.Cost
-	c.length = (c.backup.End - c.backup.Start + scenario.DayMinutes) % scenario.DayMinutes
-	if c.backup.AllDay {
-		c.length = scenario.DayMinutes
-	}
+	c.length = c.backup.Length()
 }
 
 // Step simulates one year; it returns false when the search is over.
@@ -67,6 +78,9 @@ func (b *Better) Step() bool {
 	}
 	c := choice{backup: b.at.backup}
 	c.backup.AllDay = false
+	if c.backup.FollowsSun() {
+		c.backup = scenario.Backup{Start: b.clock.Start, End: b.clock.End, Second: c.backup.Second}
+	}
 	minute := b.place * stepMinutes
 	switch b.move {
 	case 0:
@@ -74,8 +88,8 @@ func (b *Better) Step() bool {
 	case 1:
 		c.backup.End = minute
 	case 2:
-		c.backup.Start = (b.at.backup.Start + minute) % scenario.DayMinutes
-		c.backup.End = (b.at.backup.End + minute) % scenario.DayMinutes
+		c.backup.Start = (c.backup.Start + minute) % scenario.DayMinutes
+		c.backup.End = (c.backup.End + minute) % scenario.DayMinutes
 	}
 	b.run(&c)
 	if b.year.Total.CoolDays <= b.limit && c.betterThan(b.sweep) {

@@ -21,11 +21,14 @@ func prepare(t *testing.T, s scenario.Scenario) *simulate.Prepared {
 // real year, and no move of one edge or of both betters it.
 func TestBetter_Property(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 9))
-	for range 6 {
+	for i := range 6 {
 		s := scenario.Defaults(scenario.LatestVersion)
 		s.People, s.When = 1+r.IntN(5), scenario.When(r.IntN(3))
 		s.TankLitres, s.Modules = float64(100+r.IntN(200)), 1+r.IntN(6)
 		s.Backup = scenario.Backup{Start: 15 * r.IntN(96), End: 15 * r.IntN(96)}
+		if i%3 == 0 {
+			s.Backup = scenario.Backup{StartFrom: scenario.SolarNoon, Start: 60, End: 18 * 60}
+		}
 		p := prepare(t, s)
 		var before, after simulate.Year
 		p.RunYear(s.Backup, new(simulate.Workspace), &before)

@@ -39,33 +39,6 @@ func (f *Field) write(s *Scenario) string {
 	return strconv.Itoa(f.steps(f.Get(s)))
 }
 
-// hoursOf returns the first or the second hours, each as a Backup of its own.
-func hoursOf(s *Scenario, id FieldID) Backup {
-	if id == SecondHours {
-		return Backup{Start: s.Backup.Second.Start, End: s.Backup.Second.End}
-	}
-	return Backup{Start: s.Backup.Start, End: s.Backup.End, AllDay: s.Backup.AllDay}
-}
-
-// writeHours writes 1500-1800, or none1500 and all1500 where the edges meet.
-func writeHours(b Backup) string {
-	clock := func(m int) string { return pad(m/60) + pad(m%60) }
-	switch {
-	case b.AllDay:
-		return "all" + clock(b.Start)
-	case b.Start == b.End:
-		return "none" + clock(b.Start)
-	}
-	return clock(b.Start) + "-" + clock(b.End)
-}
-
-func pad(n int) string {
-	if n < 10 {
-		return "0" + strconv.Itoa(n)
-	}
-	return strconv.Itoa(n)
-}
-
 // Decode reads a fragment, with or without its "#". It never fails: what can be
 // read is, what cannot is reported and takes its default, and the scenario is
 // valid. An empty fragment is the default scenario.
@@ -155,7 +128,7 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 		*s.MonthsOf(f.ID) = m
 	case f.Kind == Hours:
 		b, ok := readHours(value)
-		if !ok || f.ID == SecondHours && b.AllDay {
+		if !ok || f.ID == SecondHours && (b.AllDay || b.FollowsSun()) {
 			return &Problem{Field: f.ID, Code: WrongHours}
 		}
 		if f.ID == SecondHours {
@@ -184,38 +157,4 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 		f.Set(s, v)
 	}
 	return s.problem(f)
-}
-
-func readHours(value string) (Backup, bool) {
-	if edge, ok := strings.CutPrefix(value, "all"); ok {
-		at, ok := readMeeting(edge)
-		return Backup{Start: at, End: at, AllDay: true}, ok
-	}
-	if edge, ok := strings.CutPrefix(value, "none"); ok {
-		at, ok := readMeeting(edge)
-		return Backup{Start: at, End: at}, ok
-	}
-	from, to, _ := strings.Cut(value, "-")
-	start, ok1 := readClock(from)
-	end, ok2 := readClock(to)
-	return Backup{Start: start, End: end}, ok1 && ok2 && start != end
-}
-
-// readMeeting reads where two edges meet; nothing is midnight.
-func readMeeting(text string) (int, bool) {
-	if text == "" {
-		return 0, true
-	}
-	return readClock(text)
-}
-
-func readClock(text string) (int, bool) {
-	if len(text) != 4 {
-		return 0, false
-	}
-	n, err := strconv.ParseUint(text, 10, 16)
-	if err != nil || n/100 > 23 || n%100 > 59 || n%5 != 0 {
-		return 0, false
-	}
-	return int(n/100*60 + n%100), true
 }

@@ -55,6 +55,16 @@ func random(r *rand.Rand) Scenario {
 		s.Backup = Backup{Start: 5 * r.IntN(288), AllDay: true}
 		s.Backup.End = s.Backup.Start
 	}
+	if r.IntN(3) == 0 {
+		s.Backup = Backup{StartFrom: Anchor(1 + r.IntN(2)), Start: 5 * (r.IntN(575) - 287), End: 5 * r.IntN(288)}
+		if r.IntN(2) == 0 {
+			s.Backup.EndFrom, s.Backup.End = Anchor(1+r.IntN(2)), 5*(r.IntN(575)-287)
+		}
+		if r.IntN(3) == 0 {
+			s.Backup.StartFrom, s.Backup.EndFrom = s.Backup.EndFrom, s.Backup.StartFrom
+			s.Backup.Start, s.Backup.End = s.Backup.End, s.Backup.Start
+		}
+	}
 	s.Backup.Second = Span{5 * r.IntN(288), 5 * r.IntN(288)}
 	return s
 }
@@ -78,8 +88,8 @@ func TestLink_RoundTrip_Property(t *testing.T) {
 	}
 }
 
-// A house without its own weather, skyline and further planes: all that an ordinary
-// one has.
+// A house without its own weather, skyline and further planes, its hours by the
+// clock: all that an ordinary one has.
 func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	longest := 0
@@ -90,6 +100,7 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4} {
 			s.Known &^= 1 << id
 		}
+		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}
 		longest = max(longest, len(Encode(&s)))
 	}
 	t.Logf("longest link of an ordinary house: %d bytes", longest)
@@ -130,6 +141,12 @@ func TestLink_Golden(t *testing.T) {
 		{"v=1&modules2=4&tilt2=20&face2=90&horizon=90:15,120:22,270:5", func(s *Scenario) {
 			s.More[0] = Plane{4, 20, 90}
 			s.Skyline = "90:15,120:22,270:5"
+		}},
+		{"v=1&backup=noon0130to1800", func(s *Scenario) {
+			s.Backup = Backup{StartFrom: SolarNoon, Start: 90, End: 1080}
+		}},
+		{"v=1&backup=set-0200toset0015&backup2=0400-0530", func(s *Scenario) {
+			s.Backup = Backup{StartFrom: Sunset, Start: -120, EndFrom: Sunset, End: 15, Second: Span{240, 330}}
 		}},
 		{"v=1&shower=15&uses=m&backup=none1200", func(s *Scenario) {
 			s.ShowerMinutes, s.Uses = 7.5, ProfileM
@@ -175,6 +192,10 @@ func TestDecode_SaysWhatItRefused(t *testing.T) {
 		{"v=1&backup=1500", BackupHours, WrongHours, "1500"},
 		{"v=1&backup=1500-1500", BackupHours, WrongHours, "1500-1500"},
 		{"v=1&backup=2500-1500", BackupHours, WrongHours, "2500-1500"},
+		{"v=1&backup=noon0130to", BackupHours, WrongHours, "noon0130to"},
+		{"v=1&backup=1500to1800", BackupHours, WrongHours, "1500to1800"},
+		{"v=1&backup=noon-0000to1800", BackupHours, WrongHours, "noon-0000to1800"},
+		{"v=1&backup2=noon0000to1800", SecondHours, WrongHours, "noon0000to1800"},
 		{"v=1&backup2=all", SecondHours, WrongHours, "all"},
 		{"v=1&colour=3", NoField, UnknownKey, "colour"},
 		{"v=1&tilt=3&tilt=4", TiltDeg, KeyTwice, "4"},
@@ -206,7 +227,7 @@ func TestDecode_SaysWhatItRefused(t *testing.T) {
 }
 
 func FuzzDecode(f *testing.F) {
-	for _, seed := range []string{"", "v=1", "#v=1&tank=200&backup=1500-1800", "v=2&tilt=-1&tilt=1", "v=1&money=%E2%82%AC", "&&==&v", "v=1&price=99999999999999999999"} {
+	for _, seed := range []string{"", "v=1", "#v=1&tank=200&backup=1500-1800", "v=2&tilt=-1&tilt=1", "v=1&money=%E2%82%AC", "&&==&v", "v=1&price=99999999999999999999", "v=1&backup=noon-0130toset0100"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, fragment string) {

@@ -76,14 +76,7 @@ func (s *Scenario) problem(f *Field) *Problem {
 	switch f.ID {
 	case BackupHours, SecondHours:
 		b := hoursOf(s, f.ID)
-		if b.AllDay && b.Start != b.End {
-			return &Problem{Field: f.ID, Code: WrongHours, Got: writeHours(b)}
-		}
-		for _, edge := range [2]int{b.Start, b.End} {
-			if edge < 0 || edge >= DayMinutes || edge%5 != 0 {
-				return &Problem{Field: f.ID, Code: WrongHours, Got: fmt.Sprint(edge)}
-			}
-		}
+		return b.problem(f.ID)
 	default:
 		switch f.Kind {
 		case Text:

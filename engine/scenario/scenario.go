@@ -92,20 +92,6 @@ type Scenario struct {
 // (65 degC in a room of 20 degC; EN 12897 and EN 50440, from memory).
 const LossTestK = 45.0
 
-// Span is a part of the day that may wrap past midnight: minutes after local
-// midnight, 0 to 1435 in steps of 5. Equal edges: nothing.
-type Span struct{ Start, End int }
-
-// Backup says when heating from the grid is allowed.
-type Backup struct {
-	Start, End int  // as a Span's
-	AllDay     bool // the edges meet, and all the day lies between them
-	Second     Span // more hours; where both overlap they count once
-}
-
-// DayMinutes is the length of the clock.
-const DayMinutes = 24 * 60
-
 // LatestVersion is the link version that Encode writes.
 const LatestVersion = 1
 

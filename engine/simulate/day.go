@@ -3,6 +3,7 @@ package simulate
 import (
 	"math"
 
+	"suncask/engine/climate"
 	"suncask/engine/draw"
 	"suncask/engine/scenario"
 	"suncask/engine/tank"
@@ -76,6 +77,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 	r := p.start(b, ws)
 	sun, coldC := &p.sky[month][sky], p.skyColdC[month]
 	out.SunW, out.ColdC = sun.power, coldC
+	r.always(climate.AverageDay(month))
 	out.Varies = true
 	var last [meanRounds]Flows
 	var before [128]float64
@@ -99,7 +101,9 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 			break
 		}
 	}
-	r.traced(b, sun, coldC, out)
+	p.timeline(b, ws, true)
+	r.always(climate.AverageDay(month))
+	r.traced(sun, coldC, out)
 	if out.Varies {
 		out.Rounds = maxRounds
 		out.Flows = Flows{}
@@ -125,13 +129,14 @@ func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, ou
 	ws.tank.Load(&y.Midnight[day])
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.Varies, out.Rounds = false, 1
-	r.traced(b, &p.sun[day], out.ColdC, out)
+	p.timeline(b, ws, true)
+	r.onDay(day)
+	r.traced(&p.sun[day], out.ColdC, out)
 }
 
 // traced runs a day from the tank's present state and keeps its curve.
-func (r *dayRun) traced(b scenario.Backup, sun *sunDay, coldC float64, out *Day) {
+func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	p, ws := r.p, r.ws
-	p.timeline(b, ws, true)
 	out.Trace.Points = out.Trace.Points[:0]
 	r.trace = &out.Trace
 	r.trace.point(r, 0, coldC, &Flows{})

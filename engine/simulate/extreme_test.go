@@ -29,6 +29,9 @@ func extreme(r *rand.Rand) scenario.Scenario {
 	s.Place = places[r.IntN(len(places))].Slug
 	s.Settle()
 	s.Backup = scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
+	if r.IntN(4) == 0 {
+		s.Backup.StartFrom, s.Backup.EndFrom = scenario.Anchor(r.IntN(3)), scenario.Anchor(r.IntN(3))
+	}
 	if r.IntN(3) == 0 {
 		s.Backup.Second = scenario.Span{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
 	}

@@ -44,6 +44,7 @@ type Prepared struct {
 	prices     tariff.Tariff
 	exchange   bool // conduction between layers; see Prepare
 
+	times    *sunTimes
 	clock    clock
 	sun      [climate.Days]sunDay // power that could reach the element
 	sky      [12][3]sunDay        // the same for the day view
@@ -76,7 +77,7 @@ func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepa
 	}
 	p.FileMissing = s.Weather != "" && p.file == nil
 	if prev != nil && prev.file == p.file && sameWeather(&prev.Scenario, s) {
-		p.Weather = prev.Weather
+		p.Weather, p.times = prev.Weather, prev.times
 	} else {
 		year, err := weather(s, p.file)
 		if err != nil {
@@ -88,15 +89,18 @@ func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepa
 	return p, nil
 }
 
-// With returns the prepared house under other weather.
+// With returns the prepared house under other weather of the same place.
 func (p *Prepared) With(y *climate.Year) *Prepared {
-	q := &Prepared{Scenario: p.Scenario, Weather: y}
+	q := &Prepared{Scenario: p.Scenario, Weather: y, times: p.times}
 	q.finish(nil)
 	return q
 }
 
 func (p *Prepared) finish(prev *Prepared) {
 	s := &p.Scenario
+	if p.times == nil {
+		p.times = sunTimesOf(&p.Weather.Place)
+	}
 	p.setTank()
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}

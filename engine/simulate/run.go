@@ -54,6 +54,7 @@ const JPerKWh = 3.6e6
 type Workspace struct {
 	tank   tank.Tank
 	events []event
+	still  []event       // a day's events but the edges that follow the sun
 	served []tank.Served // by use, of the day running
 	run    dayRun
 	ramp   tank.Ramp
@@ -84,7 +85,8 @@ func (e *event) spanTo(to *event) tank.Span {
 	return tank.Span{Seconds: to.at - e.at, Up: to.up * e.down, Down: to.down * e.up}
 }
 
-// timeline lists a day's events in order: the same for every day.
+// timeline lists a day's events in order: the same for every day, but for hours that
+// follow the sun, see follow.
 func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	e := ws.events[:0]
 	e = append(e, event{kind: exchange})
@@ -93,7 +95,7 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 			e = append(e, event{at: at, kind: exchange})
 		}
 	}
-	for _, s := range spans(b) {
+	for _, s := range spans(&b) {
 		if !b.AllDay && s.Start != s.End {
 			e = append(e, event{at: float64(s.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(s.End) * 60, kind: windowEdge, i: -1})
 		}
@@ -110,34 +112,47 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 		e = append(e, event{at: p.steps[i].at, kind: drawing, i: int32(i)})
 	}
 	for i := 1; i < len(e); i++ {
-		for j := i; j > 0 && (e[j].at < e[j-1].at || e[j].at == e[j-1].at && e[j].kind < e[j-1].kind); j-- {
+		for j := i; j > 0 && e[j].before(&e[j-1]); j-- {
 			e[j], e[j-1] = e[j-1], e[j]
 		}
 	}
 	e = append(e, event{at: 86400, kind: dayEnds})
 	for i := range e {
-		s := p.tankParams.Span(e[i].at)
-		e[i].up, e[i].down = s.Up, s.Down
-		e[i].hour = int32(e[i].at / 3600)
+		e[i] = p.timed(e[i])
 	}
 	ws.events = e
+	if b.FollowsSun() {
+		ws.still = append(ws.still[:0], e...)
+	}
 	if cap(ws.served) < len(p.uses) {
 		ws.served = make([]tank.Served, len(p.uses))
 	}
 	ws.served = ws.served[:len(p.uses)]
 }
 
-func spans(b scenario.Backup) [2]scenario.Span {
+// timed fills in what follows from an event's instant.
+func (p *Prepared) timed(e event) event {
+	s := p.tankParams.Span(e.at)
+	e.up, e.down = s.Up, s.Down
+	e.hour = int32(e.at / 3600)
+	return e
+}
+
+// spans are the hours by the clock.
+func spans(b *scenario.Backup) [2]scenario.Span {
+	if b.FollowsSun() {
+		return [2]scenario.Span{b.Second}
+	}
 	return [2]scenario.Span{{Start: b.Start, End: b.End}, b.Second}
 }
 
-// open counts the windows that are open just before midnight's events.
+// open counts the windows by the clock that are open just before midnight's events.
 func open(b scenario.Backup) int32 {
 	if b.AllDay {
 		return 1
 	}
 	n := int32(0)
-	for _, s := range spans(b) {
+	for _, s := range spans(&b) {
 		if s.Start > s.End {
 			n++
 		}
@@ -154,7 +169,10 @@ type dayRun struct {
 	backup tank.Thermostat
 	sun    tank.Thermostat
 	open0  int32 // windows open at midnight
-	trace  *Trace
+	hours  scenario.Backup
+	// stillOpen counts those of open0 that keep the clock.
+	stillOpen int32
+	trace     *Trace
 }
 
 // run takes the tank through a day with that sun and that cold water, adds up

@@ -33,6 +33,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	out.WorstBalance = 0
 	var f Flows
 	for day := range firstWeek {
+		r.onDay(day)
 		r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 	}
 	day := 0
@@ -40,6 +41,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 		for range climate.DaysIn[m] {
 			ws.tank.Save(&out.Midnight[day])
 			content := ws.tank.ContentJ()
+			r.onDay(day)
 			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 			through := f.SunJ + f.BoughtJ + f.DeliveredJ + f.LostJ + content
 			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
@@ -56,7 +58,8 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 // start makes the tank ready at its thermostat's temperature.
 func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
 	r := &ws.run
-	*r = dayRun{p: p, ws: ws, open0: open(b)}
+	*r = dayRun{p: p, ws: ws, hours: b, open0: open(b)}
+	r.stillOpen = r.open0
 	r.backup, r.sun = p.thermostats()
 	ws.tank.Reset(p.tankParams, p.Scenario.SetC, p.roomC)
 	return r

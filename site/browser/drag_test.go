@@ -73,7 +73,7 @@ func (b *tab) read(ids [][2]string) (s snapshot) {
 		list = append(list, fmt.Sprintf("[%s,%s]", quote(id[0]), quote(id[1])))
 	}
 	b.eval(`(() => {
-		const out = {Attrs: {}, Series: window.suncaskStrip.series()}
+		const out = {Attrs: {}, Series: window.suncaskCharts.series('strip')}
 		for (const [id, name] of [`+strings.Join(list, ",")+`]) {
 			const e = document.getElementById(id)
 			if (!e) { out.Attrs[id + ' ' + name] = '(no element)'; continue }

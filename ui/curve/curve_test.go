@@ -1,7 +1,6 @@
 package curve
 
 import (
-	"encoding/json"
 	"math"
 	"testing"
 )
@@ -38,31 +37,17 @@ func TestNice_Property(t *testing.T) {
 	}
 }
 
-func TestStripOptions_JSON(t *testing.T) {
-	var o struct {
-		Animation *bool
-		Grid      []any
-		Series    []struct{ Type string }
-	}
-	if err := json.Unmarshal([]byte(StripOptions(Light)), &o); err != nil {
-		t.Fatal(err)
-	}
-	if o.Animation == nil || *o.Animation || len(o.Grid) != 2 || len(o.Series) != int(seriesCount) {
-		t.Errorf("%+v", o)
-	}
-	for i, s := range o.Series {
-		if s.Type != "line" {
-			t.Errorf("series %d: %+v", i, s)
-		}
-	}
-}
-
 func TestAppend_Layout(t *testing.T) {
-	var s Strip
-	s.MaxWater, s.MaxFee = 300, 2
-	s.Series[Water] = []Point{{0, 1}, {24, 2}}
-	got := s.Append(nil)
-	if len(got) != 2+int(seriesCount)+4 || got[2] != 2 || got[5] != 24 || got[6] != 2 {
+	var d Data
+	d.Clear(StripAxes, StripSeries)
+	d.Axes[WaterAxis].Max, d.Axes[MoneyAxis].Max = 300, 2
+	d.Series[Water] = []Point{{0, 1}, {24, 2}}
+	got := d.Append(nil)
+	if len(got) != 1+2*StripAxes+StripSeries+4 || got[0] != StripAxes || got[2] != 300 || got[4] != 2 || got[5] != 2 || got[8] != 24 || got[9] != 2 {
 		t.Errorf("%v", got)
+	}
+	d.Clear(StripAxes, StripSeries)
+	if len(d.Append(nil)) != 1+2*StripAxes+StripSeries {
+		t.Error("Clear keeps points")
 	}
 }

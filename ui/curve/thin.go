@@ -1,5 +1,5 @@
-// Package curve describes the charts: their options with go-echarts, their data
-// as plain numbers.
+// Package curve is the data of the charts,
+// as plain numbers. Package chart describes how they look.
 package curve
 
 import "math"

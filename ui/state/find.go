@@ -2,7 +2,7 @@ package state
 
 import (
 	"suncask/engine/plan"
-	"suncask/ui/dial"
+	"suncask/engine/scenario"
 )
 
 // StartFind begins the search for better hours from the present ones.
@@ -36,6 +36,8 @@ func (s *Store) EndFind() (saved float64, ok bool) {
 	}
 	before := s.Results.Year.Total.Cost
 	b, cost := find.Result()
-	s.SetWindow(0, dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay})
+	next := s.Scenario
+	next.Backup = b
+	s.change(scenario.BackupHours, next, "")
 	return before - cost, true
 }

@@ -18,7 +18,7 @@ const (
 func (s *Store) Begin(window int, part dial.Part, finger float64) {
 	s.Before = nil
 	s.before = Before{
-		Windows: s.Windows(), Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
+		Windows: s.Windows(), Backup: s.Scenario.Backup, Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
 		Trace: append(s.before.Trace[:0], s.Results.Day.Trace.Points...),
 	}
 	s.Before, s.On, s.Held, s.Ghost = &s.before, window, part, -1
@@ -48,7 +48,7 @@ func (s *Store) preview(w dial.Window) bool {
 
 // Preview moves the gesture's edge by minutes: a held button or key.
 func (s *Store) Preview(minutes int) bool {
-	return s.preview(s.Window(s.On).Step(s.Held, minutes))
+	return s.preview(s.Stepped(s.On, s.Held, minutes))
 }
 
 // Commit ends the gesture and keeps its hours.
@@ -57,8 +57,7 @@ func (s *Store) Commit() {
 		return
 	}
 	now := s.Scenario.Backup
-	from := s.Before.Windows[s.On]
-	s.setWindow(s.On, from)
+	s.Scenario.Backup = s.Before.Backup
 	s.Before = nil
 	if now == s.Scenario.Backup {
 		return
@@ -73,8 +72,12 @@ func (s *Store) Cancel() {
 	if s.Before == nil {
 		return
 	}
-	s.preview(s.Before.Windows[s.On])
+	changed := s.Scenario.Backup != s.Before.Backup
+	s.Scenario.Backup = s.Before.Backup
 	s.Before, s.Ghost = nil, -1
+	if changed {
+		s.simulate()
+	}
 }
 
 // SetWindow sets a window's hours in one go: a key, a typed time.

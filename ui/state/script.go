@@ -1,61 +1,49 @@
 package state
 
 import (
-	"encoding/json"
-
 	"suncask/engine/simulate"
 	"suncask/ui/words"
 )
 
-// ScriptVersion is the version of what Simulate returns.
+// ScriptVersion is the version of what Answer returns.
 const ScriptVersion = 1
 
-// Answer is what a script gets for a link. Energies are in kWh, money in the
-// scenario's currency.
-type Answer struct {
-	Version       int      `json:"version"`
-	Link          string   `json:"link"`
-	Place         string   `json:"place"`
-	Currency      string   `json:"currency"`
-	BoughtYearKWh float64  `json:"bought_year_kwh"`
-	CostYear      float64  `json:"cost_year"`
-	SunYearKWh    float64  `json:"sun_year_kwh"`
-	LostYearKWh   float64  `json:"lost_year_kwh"`
-	UnusedSunKWh  float64  `json:"unused_sun_year_kwh"`
-	SolarFraction float64  `json:"solar_fraction"`
-	ColdDaysYear  int      `json:"cold_days_year"`
-	BoughtDayKWh  float64  `json:"bought_day_kwh"`
-	CostDay       float64  `json:"cost_day"`
-	WorstBalance  float64  `json:"worst_balance_relative"`
-	Refused       []string `json:"refused"`
+// Named is one value of an answer: a float64, an int, a string or a list of
+// strings ([]any).
+type Named struct {
+	Name  string
+	Value any
 }
 
-// Answer returns the store's results for a script.
-func (s *Store) Answer() Answer {
+// Answer is what a script gets for a link, whatever the page shows. Energies are in
+// kWh, money in the scenario's currency. It accepts anything and never fails:
+// refused parts of the link are listed.
+func Answer(fragment string) []Named { return Open(fragment).answer() }
+
+func (s *Store) answer() []Named {
 	y, d := &s.Results.Year, &s.Results.Day.Flows
-	a := Answer{
-		Version: ScriptVersion, Link: s.Link(), Place: s.Scenario.Place, Currency: s.Scenario.Currency,
-		BoughtYearKWh: y.Total.BoughtJ / simulate.JPerKWh, CostYear: y.Total.Cost,
-		SunYearKWh: y.Total.SunJ / simulate.JPerKWh, LostYearKWh: y.Total.LostJ / simulate.JPerKWh,
-		UnusedSunKWh: y.Total.UnusedSunJ / simulate.JPerKWh, SolarFraction: y.Total.SolarFraction(),
-		ColdDaysYear: int(y.Total.CoolDays), BoughtDayKWh: d.BoughtJ / simulate.JPerKWh, CostDay: d.Cost,
-		WorstBalance: y.WorstBalance, Refused: []string{},
-	}
+	refused := []any{}
 	if s.Prepared.FileMissing {
-		a.Refused = append(a.Refused, words.English().Text(words.FileAbsent, s.Scenario.Weather))
+		refused = append(refused, words.English().Text(words.FileAbsent, s.Scenario.Weather))
 	}
 	for _, p := range s.LinkProblems {
-		a.Refused = append(a.Refused, words.English().Problem(p))
+		refused = append(refused, words.English().Problem(p))
 	}
-	return a
-}
-
-// Simulate answers a script: the results of a link as JSON, whatever the page
-// shows. It accepts anything and never fails.
-func Simulate(fragment string) string {
-	raw, err := json.Marshal(Open(fragment).Answer())
-	if err != nil {
-		panic("state: " + err.Error()) // finite numbers and strings only
+	return []Named{
+		{"version", ScriptVersion},
+		{"link", s.Link()},
+		{"place", s.Scenario.Place},
+		{"currency", s.Scenario.Currency},
+		{"bought_year_kwh", y.Total.BoughtJ / simulate.JPerKWh},
+		{"cost_year", y.Total.Cost},
+		{"sun_year_kwh", y.Total.SunJ / simulate.JPerKWh},
+		{"lost_year_kwh", y.Total.LostJ / simulate.JPerKWh},
+		{"unused_sun_year_kwh", y.Total.UnusedSunJ / simulate.JPerKWh},
+		{"solar_fraction", y.Total.SolarFraction()},
+		{"cold_days_year", int(y.Total.CoolDays)},
+		{"bought_day_kwh", d.BoughtJ / simulate.JPerKWh},
+		{"cost_day", d.Cost},
+		{"worst_balance_relative", y.WorstBalance},
+		{"refused", refused},
 	}
-	return string(raw)
 }

@@ -27,6 +27,7 @@ type Results struct {
 // Before is what the page showed when a gesture began.
 type Before struct {
 	Windows []dial.Window
+	Backup  scenario.Backup
 	Total   simulate.Flows
 	Day     simulate.Flows
 	Trace   []simulate.Point
@@ -195,57 +196,4 @@ func (s *Store) Undo() {
 		panic("state: a scenario that was in use cannot be prepared: " + err.Error())
 	}
 	s.use(last, p)
-}
-
-// Windows are the backup hours as the dial knows them: one, or two. A second
-// window stays through a gesture that closes it and is gone after.
-func (s *Store) Windows() []dial.Window {
-	b := s.Scenario.Backup
-	list := []dial.Window{{Start: b.Start, End: b.End, AllDay: b.AllDay}}
-	if b.Second.Start != b.Second.End || s.Before != nil && len(s.Before.Windows) == 2 {
-		list = append(list, dial.Window{Start: b.Second.Start, End: b.Second.End})
-	}
-	return list
-}
-
-// Window returns one window of the backup hours.
-func (s *Store) Window(i int) dial.Window { return s.Windows()[i] }
-
-// setWindow puts a window into the scenario. Only the first can be all day: the
-// second stops a step before.
-func (s *Store) setWindow(i int, w dial.Window) {
-	b := &s.Scenario.Backup
-	if i == 0 {
-		b.Start, b.End, b.AllDay = w.Start, w.End, w.AllDay
-		return
-	}
-	if w.AllDay {
-		w.End = (w.Start - Coarse + dial.DayMinutes) % dial.DayMinutes
-	}
-	b.Second = scenario.Span{Start: w.Start, End: w.End}
-}
-
-// hoursField is the field that a window belongs to.
-func hoursField(i int) scenario.FieldID {
-	if i == 1 {
-		return scenario.SecondHours
-	}
-	return scenario.BackupHours
-}
-
-// AddSecond opens a second window of an hour, opposite the first.
-func (s *Store) AddSecond() {
-	s.Cancel()
-	next := s.Scenario
-	start := (next.Backup.Start + dial.DayMinutes/2) / Page * Page % dial.DayMinutes
-	next.Backup.Second = scenario.Span{Start: start, End: (start + Page) % dial.DayMinutes}
-	s.change(scenario.SecondHours, next, "")
-}
-
-// RemoveSecond takes the second window away.
-func (s *Store) RemoveSecond() {
-	s.Cancel()
-	next := s.Scenario
-	next.Backup.Second = scenario.Span{}
-	s.change(scenario.SecondHours, next, "")
 }

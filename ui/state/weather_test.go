@@ -59,7 +59,7 @@ func TestTakeFile(t *testing.T) {
 	if !other.Prepared.FileMissing || other.Prepared.Weather.Measured {
 		t.Error("another device has the file")
 	}
-	if refused := other.Answer().Refused; len(refused) != 1 {
+	if refused := other.answer()[len(other.answer())-1].Value.([]any); len(refused) != 1 {
 		t.Errorf("a script is told %q", refused)
 	}
 	other.Keep(file.Record)

@@ -21,10 +21,11 @@ import (
 
 // View builds frames; it keeps its work space between them.
 type View struct {
-	Words *words.Catalogue
-	in    dial.Input
-	list  []dial.Attr
-	strip curve.Strip
+	Words   *words.Catalogue
+	in      dial.Input
+	list    []dial.Attr
+	strip   curve.Data
+	climate curve.Data
 }
 
 // New returns a view in English.
@@ -86,19 +87,42 @@ func (v *View) Sentence(s *state.Store) string {
 // allHours writes all backup hours.
 func (v *View) allHours(s *state.Store) string {
 	text := ""
-	for _, w := range s.Windows() {
+	for i, w := range s.Windows() {
+		follows := i == 0 && s.Scenario.Backup.FollowsSun()
 		switch {
-		case w.Length() == 0:
+		case w.Length() == 0 && !follows:
 			continue
 		case text != "":
 			text += " " + v.Words.Text(words.And) + " "
 		}
-		text += v.Hours(w)
+		if follows {
+			text += v.sunHours(&s.Scenario.Backup)
+		} else {
+			text += v.Hours(w)
+		}
 	}
 	if text == "" {
 		return v.Words.Text(words.SentenceNever)
 	}
 	return text
+}
+
+// sunHours writes hours that follow the sun: from 1 h after solar noon to 18:00.
+func (v *View) sunHours(b *scenario.Backup) string {
+	edge := func(from scenario.Anchor, minutes int) string {
+		if from == scenario.Clock {
+			return format.Clock(minutes)
+		}
+		mark := v.Words.Text([...]words.Key{words.ByClock, words.BySolarNoon, words.BySunset}[from])
+		switch {
+		case minutes > 0:
+			return v.Words.Text(words.AfterMark, format.Duration(minutes), mark)
+		case minutes < 0:
+			return v.Words.Text(words.BeforeMark, format.Duration(-minutes), mark)
+		}
+		return mark
+	}
+	return v.Words.Text(words.SentenceSun, edge(b.StartFrom, b.Start), edge(b.EndFrom, b.End))
 }
 
 // Hours writes backup hours: 14:45-18:15, all day or none.
@@ -292,12 +316,10 @@ func bands(s *scenario.Scenario, list []dial.Band) []dial.Band {
 }
 
 // Strip returns the strip chart's data; valid until the next call.
-func (v *View) Strip(s *state.Store) *curve.Strip {
+func (v *View) Strip(s *state.Store) *curve.Data {
 	c, d := &v.strip, &s.Results.Day
 	water, fee := d.FullL, d.Flows.Cost
-	for i := range c.Series {
-		c.Series[i] = c.Series[i][:0]
-	}
+	c.Clear(curve.StripAxes, curve.StripSeries)
 	add := func(series int, trace []simulate.Point, fee bool) {
 		for _, p := range trace {
 			y := p.UsableL
@@ -320,17 +342,18 @@ func (v *View) Strip(s *state.Store) *curve.Strip {
 	for _, p := range d.Trace.Points {
 		water = math.Max(water, p.UsableL)
 	}
-	c.MaxWater, c.MaxFee = curve.Nice(water), curve.Nice(math.Max(fee, 0.01))
+	topWater, topFee := curve.Nice(water), curve.Nice(math.Max(fee, 0.01))
+	c.Axes[curve.WaterAxis].Max, c.Axes[curve.MoneyAxis].Max = topWater, topFee
 	for i := range c.Series {
-		top := c.MaxWater
+		top := topWater
 		if i == curve.Money || i == curve.MoneyBefore {
-			top = c.MaxFee
+			top = topFee
 		}
 		c.Series[i] = curve.Thin(c.Series[i], curve.MaxPoints, 24, top)
 	}
 	for _, w := range s.Windows() {
-		c.Series[curve.WindowWater] = hoursBand(w, c.MaxWater, c.Series[curve.WindowWater])
-		c.Series[curve.WindowMoney] = hoursBand(w, c.MaxFee, c.Series[curve.WindowMoney])
+		c.Series[curve.WindowWater] = hoursBand(w, topWater, c.Series[curve.WindowWater])
+		c.Series[curve.WindowMoney] = hoursBand(w, topFee, c.Series[curve.WindowMoney])
 	}
 	return c
 }

@@ -35,7 +35,7 @@ func TestStrip_Bounds(t *testing.T) {
 				t.Errorf("%q: series %d has %d points", link, i, len(list))
 			}
 			for _, p := range list {
-				if p.X < 0 || p.X > 24 || p.Y < 0 || p.Y > max(strip.MaxWater, strip.MaxFee) {
+				if p.X < 0 || p.X > 24 || p.Y < 0 || p.Y > max(strip.Axes[curve.WaterAxis].Max, strip.Axes[curve.MoneyAxis].Max) {
 					t.Errorf("%q: series %d: %v outside the axes", link, i, p)
 				}
 			}

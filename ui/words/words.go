@@ -106,6 +106,18 @@ const (
 	And
 	PanelBackup
 	AddSecond
+	StartCounted
+	EndCounted
+	ByClock
+	BySolarNoon
+	BySunset
+	SunHoursNow
+	SunHoursEmpty
+	SunHoursPolar
+	Date
+	AfterMark
+	BeforeMark
+	SentenceSun
 	RemoveSecond
 	SecondHelp
 	AheadHelp
@@ -134,6 +146,10 @@ const (
 	FileKept
 	MonthsName
 	MonthsHelp
+	ClimateLight
+	ClimateAir
+	ClimateCold
+	ClimateTwin
 	MonthCell // args: field, month
 	PlaneAdd
 	PlaneRemove // args: number

@@ -1,0 +1,62 @@
+// The charts: ECharts with what they need and nothing else. Their options are
+// written when the site is built; the program hands over only numbers.
+import { init, use } from 'echarts/core'
+import { BarChart, LineChart } from 'echarts/charts'
+import { GridComponent } from 'echarts/components'
+import { SVGRenderer } from 'echarts/renderers'
+import themes from '../../dist/charts.json'
+
+use([BarChart, LineChart, GridComponent, SVGRenderer])
+
+const charts = {}
+
+window.suncaskCharts = {
+  // mount draws an empty chart in a box of its own inside the element of its name.
+  mount (name, dark) {
+    if (charts[name]) charts[name].drawn.dispose()
+    const host = document.getElementById(name)
+    host.textContent = ''
+    const box = document.createElement('div')
+    box.className = 'chart-box'
+    host.append(box)
+    const drawn = init(box, null, { renderer: 'svg' })
+    drawn.setOption(themes[dark ? 'dark' : 'light'][name])
+    charts[name] = { drawn, ends: [] }
+  },
+  // data takes numbers as little-endian doubles: how many vertical axes, their ends,
+  // then for each series its length and its points.
+  data (name, bytes, count) {
+    const chart = charts[name]
+    const n = new Float64Array(bytes.buffer, bytes.byteOffset, count)
+    const from = 1 + 2 * n[0]
+    const ends = n.slice(1, from)
+    const series = []
+    for (let i = from; i < count;) {
+      const points = []
+      let left = n[i++]
+      while (left-- > 0) {
+        points.push([n[i], n[i + 1]])
+        i += 2
+      }
+      series.push({ data: points })
+    }
+    const change = { series }
+    if (ends.some((v, i) => v !== chart.ends[i])) {
+      chart.ends = ends
+      change.yAxis = []
+      for (let i = 0; i < ends.length; i += 2) {
+        change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: ends[i + 1] - ends[i] })
+      }
+    }
+    chart.drawn.setOption(change, { lazyUpdate: false, silent: true })
+  },
+  // series returns the points that are drawn, for scripts and tests.
+  series (name) {
+    return charts[name].drawn.getOption().series.map(s => s.data)
+  }
+}
+
+window.addEventListener('resize', () => {
+  for (const chart of Object.values(charts)) chart.drawn.resize()
+})
+window.dispatchEvent(new Event('charts-ready'))

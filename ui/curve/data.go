@@ -1,0 +1,54 @@
+package curve
+
+import "math"
+
+// Data is what changes of a chart: the ends of its vertical axes and its curves.
+type Data struct {
+	Axes   []Axis
+	Series [][]Point
+}
+
+// Axis is what a vertical axis reaches.
+type Axis struct{ Min, Max float64 }
+
+// Append writes the data as numbers for the page's script: how many axes, their
+// ends, then for each series its length and its points.
+func (d *Data) Append(out []float64) []float64 {
+	out = append(out, float64(len(d.Axes)))
+	for _, a := range d.Axes {
+		out = append(out, a.Min, a.Max)
+	}
+	for _, list := range d.Series {
+		out = append(out, float64(len(list)))
+		for _, p := range list {
+			out = append(out, p.X, p.Y)
+		}
+	}
+	return out
+}
+
+// Clear empties the series and keeps their room; there are n of them, and axes
+// for the given number of grids.
+func (d *Data) Clear(axes, n int) {
+	if len(d.Series) != n {
+		d.Axes, d.Series = make([]Axis, axes), make([][]Point, n)
+	}
+	for i := range d.Series {
+		d.Series[i] = d.Series[i][:0]
+	}
+}
+
+// Nice returns the next round number at or above v: 1, 2, 2.5, 3, 4, 5, 6, 8
+// times a power of ten.
+func Nice(v float64) float64 {
+	if v <= 0 {
+		return 1
+	}
+	unit := math.Pow(10, math.Floor(math.Log10(v)))
+	for _, k := range [...]float64{1, 2, 2.5, 3, 4, 5, 6, 8} {
+		if k*unit >= v*(1-1e-12) {
+			return k * unit
+		}
+	}
+	return 10 * unit
+}

@@ -1,0 +1,84 @@
+package ui
+
+import (
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+	"suncask/ui/dial"
+	"suncask/ui/format"
+	"suncask/ui/words"
+)
+
+// edges are what can be counted from the clock or from the sun.
+var edges = []dial.Part{dial.StartGrip, dial.EndGrip}
+
+// anchors are what an edge is counted from, as the buttons list them.
+var anchors = []scenario.Anchor{scenario.Clock, scenario.SolarNoon, scenario.Sunset}
+
+func edgeID(p dial.Part) string { return []string{"start", "end"}[p] }
+
+func (c *Panels) edgeName(p dial.Part) string {
+	return c.Page.T([]words.Key{words.StartCounted, words.EndCounted}[p])
+}
+
+func (c *Panels) anchorName(a scenario.Anchor) string {
+	return c.Page.T([]words.Key{words.ByClock, words.BySolarNoon, words.BySunset}[a])
+}
+
+func (c *Panels) countsFrom(p dial.Part, a scenario.Anchor) bool {
+	b := &c.Page.Store.Scenario.Backup
+	return a == []scenario.Anchor{b.StartFrom, b.EndFrom}[p]
+}
+
+func (c *Panels) countFrom(p dial.Part, a scenario.Anchor) {
+	c.Page.Store.CountFrom(p, a)
+	c.Page.changed()
+}
+
+// sunHours says where hours that follow the sun lie on the day shown, and on which
+// days there are none.
+func (c *Panels) sunHours() (list []string) {
+	s, v := c.Page.Store, c.Page.View
+	b := s.Scenario.Backup
+	if !b.FollowsSun() {
+		return nil
+	}
+	list = append(list, v.Words.Text(words.SunHoursNow, v.Words.Months[s.Scenario.Month], v.Hours(s.Window(0))))
+	if days := s.Prepared.EmptyDays(b); len(days) > 0 {
+		list = append(list, v.Words.Text(words.SunHoursEmpty, len(days), c.dates(days)))
+	}
+	polar := 0
+	for day := range climate.Days {
+		if !s.Prepared.SunSets(day) {
+			polar++
+		}
+	}
+	if polar > 0 && (b.StartFrom == scenario.Sunset || b.EndFrom == scenario.Sunset) {
+		list = append(list, v.Words.Text(words.SunHoursPolar, polar))
+	}
+	return list
+}
+
+// dates writes days of the year as stretches: 3 May-8 August, 1 October.
+func (c *Panels) dates(days []int) string {
+	w := c.Page.View.Words
+	date := func(day int) string {
+		m := climate.MonthOf(day)
+		return w.Text(words.Date, format.Number(float64(day-climate.FirstDay(m)+1), 0), w.Months[m])
+	}
+	text := ""
+	for i := 0; i < len(days); {
+		j := i
+		for j+1 < len(days) && days[j+1] == days[j]+1 {
+			j++
+		}
+		if text != "" {
+			text += ", "
+		}
+		text += date(days[i])
+		if j > i {
+			text += "\u2013" + date(days[j])
+		}
+		i = j + 1
+	}
+	return text
+}

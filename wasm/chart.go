@@ -1,0 +1,66 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"encoding/binary"
+	"math"
+	"syscall/js"
+
+	"suncask/ui"
+	"suncask/ui/curve"
+)
+
+// charts hands numbers to the page's script, which draws them.
+type charts struct {
+	api     js.Value // window.suncaskCharts, once its script has come
+	mounted map[string]bool
+	numbers []float64
+	bytes   []byte
+	buffer  js.Value
+}
+
+// check forgets the charts whose box vugu has taken away.
+func (c *charts) check(a *app) {
+	for name := range c.mounted {
+		if !a.document.Call("querySelector", "#"+name+" svg").Truthy() {
+			delete(c.mounted, name)
+		}
+	}
+}
+
+// show draws a chart in the element of its name, if the page has one and the
+// script has come.
+func (c *charts) show(a *app, name string, data *curve.Data) {
+	if !c.mounted[name] {
+		c.api = a.window.Get("suncaskCharts")
+		if !c.api.Truthy() || !a.document.Call("getElementById", name).Truthy() {
+			return
+		}
+		dark := a.window.Call("matchMedia", "(prefers-color-scheme: dark)").Get("matches").Bool()
+		c.api.Call("mount", name, dark)
+		c.mounted[name] = true
+	}
+	c.numbers = data.Append(c.numbers[:0])
+	size := 8 * len(c.numbers)
+	if len(c.bytes) < size {
+		c.bytes = make([]byte, size*2)
+		c.buffer = a.window.Get("Uint8Array").New(len(c.bytes))
+	}
+	for i, v := range c.numbers {
+		binary.LittleEndian.PutUint64(c.bytes[8*i:], math.Float64bits(v))
+	}
+	js.CopyBytesToJS(c.buffer, c.bytes[:size])
+	c.api.Call("data", name, c.buffer, len(c.numbers))
+}
+
+// showStrip draws the day's chart, which every frame of a gesture moves.
+func (a *app) showStrip() { a.charts.show(a, "strip", a.view.Strip(a.store)) }
+
+// showCharts draws all charts that the page has.
+func (a *app) showCharts() {
+	a.showStrip()
+	if a.page.Shows(ui.WeatherPanel) {
+		a.charts.show(a, "climate", a.view.Climate(a.store))
+	}
+}
