@@ -38,6 +38,7 @@ func main() {
 	a.publish()
 	a.listen()
 	a.listenFiles()
+	a.listenSkyline()
 	a.toReveal = a.guarded(func(js.Value) {
 		if e := a.document.Call("getElementById", a.reveal); e.Truthy() {
 			e.Call("scrollIntoView")
@@ -79,6 +80,7 @@ type app struct {
 	painter          *painter
 	charts           charts
 	pointer          pointer
+	stroke           stroke
 	keyed            bool // a held key or button is a gesture
 	frameAsked       bool
 	slow             bool // the strip takes every other frame

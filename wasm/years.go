@@ -18,8 +18,8 @@ func (a *app) Years() {
 		return
 	}
 	record := ""
-	if a.store.Scenario.Weather != "" && a.store.File != nil {
-		record = recordText(a.store.File)
+	if file := a.store.File(); file != nil {
+		record = recordText(file)
 	}
 	worker := a.window.Get("Worker").New("worker.js")
 	var said, broke js.Func
@@ -67,7 +67,7 @@ func (a *app) yearsProgress(done int) {
 
 // yearsHere runs the years on the page's own thread, one a turn.
 func (a *app) yearsHere(link string) {
-	years, err := state.OpenYears(link, a.store.File)
+	years, err := state.OpenYears(link, a.store.File())
 	if err != nil {
 		a.page.YearsEnded(link, state.Spread{})
 		a.render()

@@ -77,16 +77,14 @@ func (s *Scenario) problem(f *Field) *Problem {
 	case BackupHours, SecondHours:
 		b := hoursOf(s, f.ID)
 		return b.problem(f.ID)
-	default:
-		switch f.Kind {
-		case Text:
-			return s.problemOfText(f.ID)
-		case Months:
-			return f.problemOfMonths(s.MonthsOf(f.ID))
-		}
-		return f.Check(f.Get(s))
 	}
-	return nil
+	switch f.Kind {
+	case Text:
+		return s.problemOfText(f.ID)
+	case Months:
+		return f.problemOfMonths(s.MonthsOf(f.ID))
+	}
+	return f.Check(f.Get(s))
 }
 
 // Check returns what is wrong with a number for a field, nil if nothing is.

@@ -47,6 +47,9 @@ func readDate(text string) (day int, ok bool) {
 	return climate.FirstDay(m-1) + d - 1, true
 }
 
+// MostElevation is the highest that a point of the horizon may be, degrees.
+const MostElevation = 85
+
 // MostHorizon is how many points a horizon may have.
 const MostHorizon = 36
 
@@ -61,7 +64,7 @@ func ReadHorizon(text string) (list []HorizonPoint, ok bool) {
 		az, el, _ := strings.Cut(pair, ":")
 		a, err1 := strconv.Atoi(az)
 		e, err2 := strconv.Atoi(el)
-		if err1 != nil || err2 != nil || a < 0 || a > 359 || e < 0 || e > 85 {
+		if err1 != nil || err2 != nil || a < 0 || a > 359 || e < 0 || e > MostElevation {
 			return nil, false
 		}
 		list = append(list, HorizonPoint{a, e})

@@ -44,6 +44,20 @@ func (f finger) event(kind string, x, y float64) {
 	}))
 }
 
+// drag turns a part of the dial by degrees in steps, and calls during before the end.
+func (f finger) drag(selector string, degrees float64, steps int, during func()) {
+	f.b.t.Helper()
+	x, y, path := f.b.around(selector, degrees, steps)
+	f.event("down", x, y)
+	for _, p := range path {
+		f.event("move", p[0], p[1])
+		f.b.frame()
+	}
+	during()
+	f.event("up", path[steps-1][0], path[steps-1][1])
+	f.b.frame()
+}
+
 // frame waits until what was sent has been painted.
 func (b *tab) frame() {
 	b.t.Helper()
@@ -311,18 +325,7 @@ func TestSecondWindow(t *testing.T) {
 			}
 			b.run(chromedp.Evaluate(`scrollTo(0, 0)`, nil))
 			b.frame()
-			x, y, path := b.around("#grip-3-hit", 30, 8)
-			f := finger{b, s.touch}
-			f.event("down", x, y)
-			for i, p := range path {
-				f.event("move", p[0], p[1])
-				b.frame()
-				if i == 6 {
-					b.shot("second-" + s.name)
-				}
-			}
-			f.event("up", path[7][0], path[7][1])
-			b.frame()
+			finger{b, s.touch}.drag("#grip-3-hit", 30, 8, func() { b.shot("second-" + s.name) })
 			if got := b.text("#say-hours"); got != "15:00–18:00 and 03:00–06:00" {
 				t.Errorf("after dragging its end: %s", got)
 			}

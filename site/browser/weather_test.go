@@ -143,6 +143,12 @@ func TestWeather_MonthsAndPlaces(t *testing.T) {
 	}
 	b.run(chromedp.ScrollIntoView("#months"))
 	b.shot("months-phone")
+	var bars [][][2]float64
+	if b.eval(`window.suncaskCharts.series('climate')`, &bars); len(bars) != 3 || len(bars[0]) != 12 || bars[0][11][1] != 0.8 {
+		t.Errorf("the chart of the months: %v", bars)
+	}
+	b.run(chromedp.ScrollIntoView("#climate"))
+	b.shot("climate-phone")
 	b.typeInto("light-12", "12")
 	b.until(`document.querySelector('#months-problem') !== null`)
 	if text := b.text("#months-problem"); !strings.Contains(text, "December: 12 is brighter than a cloudless sky. Allowed: 0 to ") {

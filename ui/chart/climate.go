@@ -18,8 +18,14 @@ func (p *Palette) climate() *options {
 			{Left: "36", Right: "8", Top: "24", Height: "60"},
 			{Left: "36", Right: "8", Top: "114", Height: "60"},
 		},
-		XAxis:  []opts.XAxis{p.x(0, 0.5, 12.5, 1, false), p.x(1, 0.5, 12.5, 1, true)},
+		XAxis:  []opts.XAxis{months(p.x(0, 0, 13, 1, false)), months(p.x(1, 0, 13, 1, true))},
 		YAxis:  []opts.YAxis{p.y(0), p.y(1)},
 		Series: list[:],
 	}
+}
+
+// months leaves the ends of an axis from 0 to 13 without a label.
+func months(x opts.XAxis) opts.XAxis {
+	x.AxisLabel.ShowMinLabel, x.AxisLabel.ShowMaxLabel = opts.Bool(false), opts.Bool(false)
+	return x
 }

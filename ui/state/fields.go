@@ -52,7 +52,7 @@ func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed strin
 	if next == s.Scenario {
 		return
 	}
-	p, err := simulate.Prepare(&next, s.File, s.Prepared)
+	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	if err != nil {
 		problem := weatherProblem(&next, err)
 		if id == scenario.MonthGHI {

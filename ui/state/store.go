@@ -46,8 +46,7 @@ type Store struct {
 	Results  Results
 	Bare     simulate.Flows // the year with backup all day and no modules
 
-	File *climate.Record // the weather file that is open; used where the scenario names it
-	Read *hourly.Result  // what its reading came to, nil for one that was kept
+	Read *hourly.Result // what reading the weather file came to, nil for one that was kept
 
 	LinkProblems []scenario.Problem
 	Refused      map[scenario.FieldID]Refused
@@ -73,13 +72,14 @@ type Store struct {
 	before Before
 	ws     simulate.Workspace
 	bare   *simulate.Prepared
-	year   simulate.Year // work space of Bare
+	files  map[string]*climate.Record // the weather files that were opened, by their keys
+	year   simulate.Year              // work space of Bare
 }
 
 // Open starts a store from a link's fragment. What cannot be read is kept in
 // LinkProblems.
 func Open(fragment string) *Store {
-	s := &Store{Refused: map[scenario.FieldID]Refused{}, Ghost: -1}
+	s := &Store{Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, Ghost: -1}
 	s.Load(fragment)
 	return s
 }
@@ -87,7 +87,7 @@ func Open(fragment string) *Store {
 // Load replaces the scenario by a link's; the present one is an undo away.
 func (s *Store) Load(fragment string) {
 	next, problems := scenario.Decode(fragment)
-	p, err := simulate.Prepare(&next, s.File, s.Prepared)
+	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	if err != nil {
 		problems = append(problems, weatherProblem(&next, err))
 		d := scenario.Defaults(scenario.LatestVersion)
@@ -135,7 +135,7 @@ func (s *Store) simulateBare() {
 	if prev == nil || prev.Weather != s.Prepared.Weather {
 		prev = s.Prepared // at least its weather
 	}
-	p, err := simulate.Prepare(&bare, s.File, prev)
+	p, err := simulate.Prepare(&bare, s.files[bare.Weather], prev)
 	if err != nil {
 		panic("state: weather in use cannot be prepared: " + err.Error())
 	}
@@ -162,6 +162,10 @@ func (s *Store) Rehearse() {
 		s.simulate()
 	}
 }
+
+// File is the weather file that the scenario names, nil if it names none or it is not
+// open.
+func (s *Store) File() *climate.Record { return s.files[s.Scenario.Weather] }
 
 // Link is the fragment that restores the scenario.
 func (s *Store) Link() string { return scenario.Encode(&s.Scenario) }
@@ -191,7 +195,7 @@ func (s *Store) Undo() {
 	last := s.undo[len(s.undo)-1]
 	s.undo = s.undo[:len(s.undo)-1]
 	clear(s.Refused)
-	p, err := simulate.Prepare(&last, s.File, s.Prepared)
+	p, err := simulate.Prepare(&last, s.files[last.Weather], s.Prepared)
 	if err != nil {
 		panic("state: a scenario that was in use cannot be prepared: " + err.Error())
 	}

@@ -20,7 +20,7 @@ func (s *Store) TakeFile(r *hourly.Result) {
 	moveTo(&next, r.Record.PointName())
 	next.Weather, next.ShiftMin = r.Record.Key(), 0
 	next.Known = next.Known.With(scenario.Place).With(scenario.WeatherFile)
-	s.File, s.Read = r.Record, r
+	s.files[next.Weather], s.Read = r.Record, r
 	s.change(scenario.WeatherFile, next, "")
 }
 
@@ -30,8 +30,8 @@ func (s *Store) Keep(r *climate.Record) {
 		return
 	}
 	s.Cancel()
-	s.File, s.Read = r, nil
-	if p, err := simulate.Prepare(&s.Scenario, s.File, s.Prepared); err == nil {
+	s.files[r.Key()], s.Read = r, nil
+	if p, err := simulate.Prepare(&s.Scenario, r, s.Prepared); err == nil {
 		s.use(s.Scenario, p)
 	}
 }

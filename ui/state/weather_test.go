@@ -81,6 +81,23 @@ func TestTakeFile(t *testing.T) {
 	}
 }
 
+// Undo comes back to the weather file of then, whichever is open now.
+func TestUndo_EarlierFile(t *testing.T) {
+	s := Open("")
+	first, second := aFile(), aFile()
+	second.Record.Global[200] += 500
+	s.TakeFile(first)
+	bought := s.Results.Year.Total.BoughtJ
+	s.TakeFile(second)
+	if s.Scenario.Weather == first.Record.Key() || s.Results.Year.Total.BoughtJ == bought {
+		t.Fatal("the second file is not another")
+	}
+	s.Undo()
+	if s.Prepared.FileMissing || s.Results.Year.Total.BoughtJ != bought {
+		t.Errorf("undone: file missing %v, %g J bought, before %g", s.Prepared.FileMissing, s.Results.Year.Total.BoughtJ, bought)
+	}
+}
+
 // A link that names another file is not answered from the one that is open.
 func TestLoad_AnotherFile(t *testing.T) {
 	s := Open("")

@@ -106,6 +106,12 @@ const (
 	And
 	PanelBackup
 	AddSecond
+	SkylineName
+	SkylineHelp
+	North
+	East
+	South
+	West
 	StartCounted
 	EndCounted
 	ByClock
