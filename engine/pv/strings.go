@@ -19,12 +19,24 @@ func (s Strings) OpenCircuitV() (volts float64) {
 // CurrentA is the sum of the currents at a voltage, A. A string that would take
 // current from the others gives none: its blocking diode, or a converter's.
 func (s Strings) CurrentA(volts float64) (amps float64) {
+	amps, _ = s.current(volts)
+	return amps
+}
+
+// current is CurrentA and its slope.
+func (s Strings) current(volts float64) (amps, slope float64) {
 	for i := range s {
-		if s[i].LightA > 0 {
-			amps += math.Max(0, s[i].CurrentA(volts))
+		if s[i].LightA <= 0 {
+			continue
+		}
+		u, a := s[i].fromRight(volts+s[i].SeriesOhm*s[i].LightA, s[i].SeriesOhm, volts)
+		if a > 0 {
+			_, k := s[i].at(u)
+			amps += a
+			slope += k / (1 - s[i].SeriesOhm*k)
 		}
 	}
-	return amps
+	return amps, slope
 }
 
 // IntoOhms is the operating point on a resistance.
@@ -37,52 +49,63 @@ func (s Strings) IntoOhms(ohms float64) (volts, amps float64) {
 		return 0, 0
 	}
 	// Current falls with voltage and the load's rises: one crossing.
-	for range 60 {
-		mid := (lo + hi) / 2
-		if s.CurrentA(mid)*ohms > mid {
-			lo = mid
+	for volts = hi; ; {
+		amps, slope := s.current(volts)
+		off := volts - amps*ohms
+		if off > 0 {
+			hi = volts
 		} else {
-			hi = mid
+			lo = volts
 		}
+		next := volts - off/(1-slope*ohms)
+		if !(next > lo && next < hi) {
+			next = (lo + hi) / 2
+		}
+		if math.Abs(next-volts) <= 1e-11*hi || next == volts {
+			return next, next / ohms
+		}
+		volts = next
 	}
-	volts = (lo + hi) / 2
-	return volts, volts / ohms
 }
 
 // MaximumPower is the point of most power with the voltage kept between least and
-// most, V.
+// most, V. With several strings it lies between their own.
 func (s Strings) MaximumPower(least, most float64) (volts, amps float64) {
-	if len(s) == 1 {
-		if volts, amps = s[0].MaximumPower(); volts >= least && volts <= most {
-			return volts, amps
+	lo, hi := math.Inf(1), 0.0
+	for i := range s {
+		if s[i].LightA > 0 {
+			v, a := s[i].MaximumPower()
+			lo, hi = math.Min(lo, v), math.Max(hi, v)
+			volts, amps = v, a
 		}
 	}
-	open := s.OpenCircuitV()
-	lo, hi := least, math.Min(most, open)
-	if lo >= hi {
+	if hi == 0 || s.OpenCircuitV() <= least {
 		return 0, 0
 	}
-	if len(s) == 1 { // power has one peak, outside the window: its nearer edge
-		if volts > hi {
-			volts = hi
-		} else {
-			volts = lo
-		}
-		return volts, math.Max(0, s[0].CurrentA(volts))
+	if len(s) == 1 && volts >= least && volts <= most {
+		return volts, amps
 	}
+	lo, hi = math.Max(least, math.Min(most, lo)), math.Max(least, math.Min(most, hi))
 	power := func(v float64) float64 { return v * s.CurrentA(v) }
+	// A string that is blocked where another has its maximum makes a second peak:
+	// look along the way, then close in on the best.
+	const looks = 8
+	step := (hi - lo) / looks
+	best, at := -1.0, lo
+	for i := range looks + 1 {
+		v := lo + float64(i)*step
+		if p := power(v); p > best {
+			best, at = p, v
+		}
+	}
+	lo, hi = math.Max(lo, at-step), math.Min(hi, at+step)
 	const golden = 0.6180339887498949
-	a, b := hi-golden*(hi-lo), lo+golden*(hi-lo)
-	pa, pb := power(a), power(b)
-	for range 40 {
-		if pa < pb {
-			lo, a, pa = a, b, pb
-			b = lo + golden*(hi-lo)
-			pb = power(b)
+	for hi-lo > 1e-4*hi {
+		a, b := hi-golden*(hi-lo), lo+golden*(hi-lo)
+		if power(a) < power(b) {
+			lo = a
 		} else {
-			hi, b, pb = b, a, pa
-			a = hi - golden*(hi-lo)
-			pa = power(a)
+			hi = b
 		}
 	}
 	volts = (lo + hi) / 2

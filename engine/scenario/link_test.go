@@ -74,7 +74,7 @@ func TestLink_RoundTrip_Property(t *testing.T) {
 	longest := 0
 	for range 2000 {
 		s := random(r)
-		s.Known = 1<<fieldCount - 1
+		s.Known = AllFields()
 		link := Encode(&s)
 		longest = max(longest, len(link))
 		back, problems := Decode("#" + link)
@@ -95,10 +95,10 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	longest := 0
 	for range 2000 {
 		s := random(r)
-		s.Known = 1<<fieldCount - 1
+		s.Known = AllFields()
 		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4} {
-			s.Known &^= 1 << id
+			s.Known = s.Known.Without(id)
 		}
 		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}
 		longest = max(longest, len(Encode(&s)))
@@ -214,7 +214,7 @@ func TestDecode_SaysWhatItRefused(t *testing.T) {
 	}
 	// A link cut in half keeps what stands before the cut.
 	full := random(rand.New(rand.NewPCG(3, 4)))
-	full.Known = 1<<fieldCount - 1
+	full.Known = AllFields()
 	link := Encode(&full)
 	s, problems := Decode(link[:len(link)/2])
 	if s.Place != full.Place || s.People != full.People || len(problems) > 1 {

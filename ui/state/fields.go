@@ -141,7 +141,7 @@ func moveTo(next *scenario.Scenario, place string) {
 	next.Weather, next.ShiftMin = "", 0
 	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
 		scenario.Zone, scenario.SummerTime} {
-		next.Known &^= 1 << id
+		next.Known = next.Known.Without(id)
 	}
 	next.Settle()
 }

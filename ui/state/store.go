@@ -172,8 +172,7 @@ func (s *Store) Link() string { return scenario.Encode(&s.Scenario) }
 
 // Example tells whether nobody has confirmed anything: the invented house.
 func (s *Store) Example() bool {
-	const view = 1<<scenario.Month | 1<<scenario.SkyKind | 1<<scenario.BackupHours | 1<<scenario.SecondHours
-	return s.Scenario.Known&^view == 0
+	return s.Scenario.Known.Without(scenario.Month, scenario.SkyKind, scenario.BackupHours, scenario.SecondHours) == scenario.FieldSet{}
 }
 
 func (s *Store) remember() {

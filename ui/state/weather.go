@@ -41,7 +41,7 @@ func (s *Store) DropFile() {
 	s.Cancel()
 	next := s.Scenario
 	next.Weather, next.ShiftMin = "", 0
-	next.Known &^= 1<<scenario.WeatherFile | 1<<scenario.ShiftMin
+	next.Known = next.Known.Without(scenario.WeatherFile, scenario.ShiftMin)
 	s.replace(scenario.Place, next, s.Text(scenario.Place))
 }
 
@@ -108,7 +108,7 @@ func (s *Store) TypeMonth(id scenario.FieldID, month int, text string) {
 	}
 	delete(s.Refused, id)
 	if m.Known == [12]bool{} {
-		next.Known &^= 1 << id
+		next.Known = next.Known.Without(id)
 		s.replace(scenario.Place, next, s.Text(scenario.Place))
 		return
 	}

@@ -23,7 +23,7 @@ func OpenYears(fragment string, file *climate.Record) (*plan.Years, error) {
 
 // yearsOf is the part of a scenario that a year depends on.
 func yearsOf(s scenario.Scenario) scenario.Scenario {
-	s.Month, s.Sky, s.Known = 0, 0, 0
+	s.Month, s.Sky, s.Known = 0, 0, scenario.FieldSet{}
 	return s
 }
 
