@@ -57,8 +57,8 @@ type Converter struct {
 
 // Into returns the split with the strings at the converter's point of most power.
 func (c *Converter) Into(s Strings) Split {
-	p := Split{MaximumW: s.maxima()}
-	volts, amps := s.MaximumPower(c.LeastV, c.MostV)
+	volts, amps, maxima := s.tracked(c.LeastV, c.MostV)
+	p := Split{MaximumW: maxima}
 	p.CouplingW = p.MaximumW - volts*amps
 	p.CableW = amps * amps * c.CableOhms
 	in := volts*amps - p.CableW

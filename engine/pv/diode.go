@@ -94,8 +94,9 @@ func (d *Diode) MaximumPower() (volts, amps float64) {
 		return 0, 0
 	}
 	// With u, dP/du = I + I' (u - 2 I Rs): positive at 0, negative at open circuit.
-	lo, hi := 0.0, d.OpenCircuitV()
-	u := 0.85 * hi
+	// Without resistances the open circuit and, nearly, the maximum are known.
+	lo, hi := 0.0, d.ThermalV*math.Log1p(d.LightA/d.SaturationA)
+	u := math.Max(hi/2, hi-d.ThermalV*math.Log1p(hi/d.ThermalV))
 	for range newtonSteps {
 		i, slope := d.at(u)
 		left := u - 2*i*d.SeriesOhm
@@ -110,7 +111,7 @@ func (d *Diode) MaximumPower() (volts, amps float64) {
 		if !(next > lo && next < hi) {
 			next = (lo + hi) / 2
 		}
-		done := math.Abs(next-u) <= 1e-12*hi
+		done := math.Abs(next-u) <= 1e-10*hi
 		u = next
 		if done {
 			break

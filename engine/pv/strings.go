@@ -71,19 +71,26 @@ func (s Strings) IntoOhms(ohms float64) (volts, amps float64) {
 // MaximumPower is the point of most power with the voltage kept between least and
 // most, V. With several strings it lies between their own.
 func (s Strings) MaximumPower(least, most float64) (volts, amps float64) {
+	volts, amps, _ = s.tracked(least, most)
+	return volts, amps
+}
+
+// tracked is MaximumPower, with the sum of the strings' own maxima, W.
+func (s Strings) tracked(least, most float64) (volts, amps, maxima float64) {
 	lo, hi := math.Inf(1), 0.0
 	for i := range s {
 		if s[i].LightA > 0 {
 			v, a := s[i].MaximumPower()
 			lo, hi = math.Min(lo, v), math.Max(hi, v)
 			volts, amps = v, a
+			maxima += v * a
 		}
 	}
-	if hi == 0 || s.OpenCircuitV() <= least {
-		return 0, 0
-	}
 	if len(s) == 1 && volts >= least && volts <= most {
-		return volts, amps
+		return volts, amps, maxima
+	}
+	if hi == 0 || s.OpenCircuitV() <= least {
+		return 0, 0, maxima
 	}
 	lo, hi = math.Max(least, math.Min(most, lo)), math.Max(least, math.Min(most, hi))
 	power := func(v float64) float64 { return v * s.CurrentA(v) }
@@ -109,5 +116,5 @@ func (s Strings) MaximumPower(least, most float64) (volts, amps float64) {
 		}
 	}
 	volts = (lo + hi) / 2
-	return volts, s.CurrentA(volts)
+	return volts, s.CurrentA(volts), maxima
 }

@@ -48,6 +48,18 @@ const (
 	Tilt4
 	Face4
 	Horizon
+	OpenV
+	MostV
+	ShortA
+	VoltPct
+	InString
+	CableM
+	CableSize
+	CoupledBy
+	ConverterLowV
+	ConverterHighV
+	ConverterW
+	ElementV
 	Price
 	LowPrice
 	LowFrom
@@ -107,6 +119,10 @@ const (
 	MoneyPerKWh
 	ClockMinute
 	Hour
+	Volt
+	Ampere
+	PercentPerKelvin
+	Metre
 	KWhPerSquareMetre // a day
 )
 
@@ -155,7 +171,7 @@ func (f *Field) at(n int64) float64 {
 // accepts.
 func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When | climate.Generator] func(*Scenario) *T
+type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | climate.Generator] func(*Scenario) *T
 
 func (p pick[T]) field(id FieldID, key string, f Field) Field {
 	f.ID, f.Key = id, key
@@ -211,6 +227,18 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.More[2].TiltDeg }).field(Tilt4, "tilt4", number(Degree, 0, 90, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.More[2].AzimuthDeg }).field(Face4, "face4", number(Degree, 0, 359, 1)),
 	{ID: Horizon, Key: "horizon", Kind: Text},
+	pick[float64](func(s *Scenario) *float64 { return &s.OpenV }).field(OpenV, "voc", number(Volt, 5, 200, 0.1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.MostV }).field(MostV, "vmp", number(Volt, 4, 180, 0.1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ShortA }).field(ShortA, "isc", number(Ampere, 0.1, 40, 0.01)),
+	pick[float64](func(s *Scenario) *float64 { return &s.VoltPct }).field(VoltPct, "voctc", number(PercentPerKelvin, -0.6, -0.1, 0.01)),
+	pick[int](func(s *Scenario) *int { return &s.InString }).field(InString, "string", number(Piece, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.CableM }).field(CableM, "cable", number(Metre, 0, 200, 1)),
+	pick[int8](func(s *Scenario) *int8 { return &s.CableSize }).field(CableSize, "mm2", choice("1.5", "2.5", "4", "6", "10", "16", "25", "35", "50")),
+	pick[Coupling](func(s *Scenario) *Coupling { return &s.Coupling }).field(CoupledBy, "couple", choice("converter", "direct", "staged")),
+	pick[float64](func(s *Scenario) *float64 { return &s.ConverterLowV }).field(ConverterLowV, "convlow", number(Volt, 5, 1000, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ConverterHighV }).field(ConverterHighV, "convhigh", number(Volt, 10, 1500, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ConverterW }).field(ConverterW, "convw", number(Watt, 100, 20000, 10)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ElementV }).field(ElementV, "volts", number(Volt, 12, 480, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.Price }).field(Price, "price", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[float64](func(s *Scenario) *float64 { return &s.LowPrice }).field(LowPrice, "low", number(MoneyPerKWh, 0, 100000, 0.001)),
 	pick[int](func(s *Scenario) *int { return &s.LowFrom }).field(LowFrom, "lowfrom", number(ClockMinute, 0, 1435, 5)),

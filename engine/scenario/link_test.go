@@ -88,8 +88,8 @@ func TestLink_RoundTrip_Property(t *testing.T) {
 	}
 }
 
-// A house without its own weather, skyline and further planes, its hours by the
-// clock: all that an ordinary one has.
+// A house without its own weather, skyline, further planes, datasheet and wiring, its
+// hours by the clock: all that an ordinary one has.
 func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	longest := 0
@@ -97,7 +97,8 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 		s := random(r)
 		s.Known = AllFields()
 		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon,
-			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4} {
+			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
+			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV} {
 			s.Known = s.Known.Without(id)
 		}
 		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}

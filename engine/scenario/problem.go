@@ -10,25 +10,26 @@ import (
 type Code int8
 
 const (
-	NotANumber     Code = iota
-	OutOfRange          // Min and Max are allowed
-	OffStep             // Min is the step
-	UnknownChoice       // not among the field's choices
-	UnknownPlace        // no built-in place of that name
-	WrongCurrency       // not one to four letters or signs
-	WrongHours          // not two clock times, all or none
-	UnknownKey          // a link's key that this version does not know; Got is the key
-	KeyTwice            // a link gives one key twice
-	NotAPair            // a part of a link that is not key=value
-	NoVersion           // a link without a version
-	NewerVersion        // a link of a later version; Max is the latest known
-	LinkTooLong         // Max is the most that is read, in bytes
-	WrongDates          // not two dates or none
-	WrongWeather        // not a weather file's key
-	WrongHorizon        // not pairs of azimuth and elevation, Max at most
-	WrongMonths         // not twelve values
-	MonthTooBright      // brighter than a cloudless sky; Min is the month, Max the limit
-	WeatherRefused      // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
+	NotANumber      Code = iota
+	OutOfRange           // Min and Max are allowed
+	OffStep              // Min is the step
+	UnknownChoice        // not among the field's choices
+	UnknownPlace         // no built-in place of that name
+	WrongCurrency        // not one to four letters or signs
+	WrongHours           // not two clock times, all or none
+	UnknownKey           // a link's key that this version does not know; Got is the key
+	KeyTwice             // a link gives one key twice
+	NotAPair             // a part of a link that is not key=value
+	NoVersion            // a link without a version
+	NewerVersion         // a link of a later version; Max is the latest known
+	LinkTooLong          // Max is the most that is read, in bytes
+	WrongDates           // not two dates or none
+	WrongWeather         // not a weather file's key
+	WrongHorizon         // not pairs of azimuth and elevation, Max at most
+	WrongMonths          // not twelve values
+	MonthTooBright       // brighter than a cloudless sky; Min is the month, Max the limit
+	ImpossibleSheet      // a datasheet's value that no module has beside the others
+	WeatherRefused       // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 
 // Problem is one input that was refused. Got is what was given, cut to a

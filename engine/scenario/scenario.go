@@ -3,7 +3,11 @@
 // that travels in a link.
 package scenario
 
-import "suncask/engine/climate"
+import (
+	"math"
+
+	"suncask/engine/climate"
+)
 
 // Sky is the kind of day that the day view shows.
 type Sky int8
@@ -31,6 +35,15 @@ const (
 	Mornings When = iota
 	Evenings
 	Both
+)
+
+// Coupling is how the strings feed the element.
+type Coupling int8
+
+const (
+	Converter Coupling = iota // a tracking converter
+	Direct                    // straight on it
+	Staged                    // on one, two or four times its resistance, whichever takes most
 )
 
 // MorePlanes is how many planes a roof may have beside its first.
@@ -78,6 +91,20 @@ type Scenario struct {
 	AzimuthDeg float64           // clockwise from north
 	More       [MorePlanes]Plane // other planes of the roof
 
+	OpenV    float64 // of a module's datasheet: open circuit
+	MostV    float64 // at maximum power
+	ShortA   float64 // short circuit
+	VoltPct  float64 // change of the open circuit's voltage, % a kelvin
+	InString int     // modules in series; 0: all of a plane
+	CableM   float64 // from the roof to the element, one way
+
+	CableSize      int8 // index of pv.CableSizes
+	Coupling       Coupling
+	ConverterLowV  float64 // where its tracking begins and ends
+	ConverterHighV float64
+	ConverterW     float64
+	ElementV       float64 // rated
+
 	Price    float64 // a kWh
 	LowPrice float64 // a kWh in the low-price hours
 	LowFrom  int     // minutes after midnight; LowFrom == LowTo: none
@@ -109,14 +136,23 @@ func Defaults(version int) Scenario {
 		TankLitres: 200, LossKWh: 2, SetC: 60, SunLimitC: 75, ElementW: 2000, RoomC: 20,
 		Modules: 4, ModuleW: 400, TiltDeg: 35, AzimuthDeg: 180,
 		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},
+		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
+		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
 		Backup: Backup{Start: 15 * 60, End: 18 * 60},
 	}
 }
 
+// ShortOverMost is the short circuit's current over that at maximum power of a common
+// module (common practice, no source); it stands in where the datasheet's is not known.
+const ShortOverMost = 1.0623
+
 // Settle brings assumed values that follow from others into line with them: the clock
-// of the place.
+// of the place, the short circuit of modules of other watts.
 func (s *Scenario) Settle() {
+	if !s.Known.Has(ShortA) {
+		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
+	}
 	f, ok := climate.Locate(s.Place)
 	if !ok {
 		return

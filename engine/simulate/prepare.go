@@ -13,15 +13,15 @@ import (
 
 // Assumptions that are not inputs yet, each to be shown as assumed.
 const (
-	ElementVolts   = 230.0 // rated voltage of the element's plate
-	ElementHeight  = 0.08  // volume fraction below a horizontal element
-	PowerPerK      = -0.0035
-	ConverterShare = 0.96 // efficiency of the tracking converter
-	ConverterStart = 20.0 // W of the array at which it starts
-	ShowerC        = 40.0 // use temperature of showers
-	ToleranceK     = 2.0  // below use temperature by more than this is cool
-	MixedShare     = 0.10 // well-mixed litres at the inlet, as part of the label's mixed water
-	labelHotC      = 65.0 // the label's test: EN 50440 (from memory)
+	ElementHeight  = 0.08   // volume fraction below a horizontal element
+	CurrentPerK    = 0.0005 // change of a module's short circuit, 1/K
+	CableC         = 50.0   // cables in the sun
+	ConverterShare = 0.96   // efficiency of the tracking converter
+	ConverterStart = 20.0   // W of the array at which it starts
+	ShowerC        = 40.0   // use temperature of showers
+	ToleranceK     = 2.0    // below use temperature by more than this is cool
+	MixedShare     = 0.10   // well-mixed litres at the inlet, as part of the label's mixed water
+	labelHotC      = 65.0   // the label's test: EN 50440 (from memory)
 	labelColdC     = 10.0
 	restMinutes    = 20.0  // a pause after which the pipe has gone cold
 	slugSeconds    = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
@@ -49,6 +49,8 @@ type Prepared struct {
 	sun      [climate.Days]sunDay // power that could reach the element
 	sky      [12][3]sunDay        // the same for the day view
 	skyColdC [12]float64
+
+	Potential Potential // of the year
 }
 
 // drawStep is an instant of a day at which water leaves the tank.
@@ -64,8 +66,9 @@ const Seed = 1
 // Prepare turns a valid scenario into SI and computes its sun. file is the weather
 // record that the scenario's key names; nil, or another one, means that it is not on
 // this device, and the built-in climate takes its place (FileMissing). With prev, the
-// parts whose inputs are equal are taken from it. It fails only where the place's
-// months cannot be true (*climate.ClearSkyError).
+// parts whose inputs are equal are taken from it. It fails where the place's
+// months cannot be true (*climate.ClearSkyError) and where no module has the values of
+// the datasheet (*pv.DatasheetError).
 //
 // Conduction between the layers is left out of days and years: the tank is exact
 // without it, and with it the example house buys 1.5 % more at five times the
@@ -85,18 +88,22 @@ func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepa
 		}
 		p.Weather = year
 	}
-	p.finish(prev)
+	if err := p.finish(prev); err != nil {
+		return nil, err
+	}
 	return p, nil
 }
 
 // With returns the prepared house under other weather of the same place.
 func (p *Prepared) With(y *climate.Year) *Prepared {
 	q := &Prepared{Scenario: p.Scenario, Weather: y, times: p.times}
-	q.finish(nil)
+	if err := q.finish(nil); err != nil {
+		panic("simulate: a prepared house cannot be prepared: " + err.Error())
+	}
 	return q
 }
 
-func (p *Prepared) finish(prev *Prepared) {
+func (p *Prepared) finish(prev *Prepared) error {
 	s := &p.Scenario
 	if p.times == nil {
 		p.times = sunTimesOf(&p.Weather.Place)
@@ -105,11 +112,12 @@ func (p *Prepared) finish(prev *Prepared) {
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
 	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
-		p.sun, p.sky, p.skyColdC = prev.sun, prev.sky, prev.skyColdC
-	} else {
-		p.setSun()
+		p.sun, p.sky, p.skyColdC, p.Potential = prev.sun, prev.sky, prev.skyColdC, prev.Potential
+	} else if err := p.setSun(); err != nil {
+		return err
 	}
 	p.integrate()
+	return nil
 }
 
 func (p *Prepared) setTank() {
@@ -183,11 +191,16 @@ func drawSteps(uses []draw.Use, pipeLitres float64) []drawStep {
 // setSun fills the power that could reach the element: every hour of the year,
 // and the day view's days, which take the month's average day and a quantile of
 // its clearness.
-func (p *Prepared) setSun() {
+func (p *Prepared) setSun() error {
 	y := p.Weather
-	r := p.roof()
+	r, err := p.roof()
+	if err != nil {
+		return err
+	}
+	p.Potential = Potential{}
+	var unused Potential
 	for day := range climate.Days {
-		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power)
+		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power, &p.Potential)
 	}
 	quantile := [3]float64{0.9, 0.5, 0.1} // bright, typical, dull
 	for m := range 12 {
@@ -198,9 +211,10 @@ func (p *Prepared) setSun() {
 			if y.MonthKt[m] > 0 {
 				y.Sun[day].Spread(y.Clear[m].Quantile(q)*y.Sun[day].ExtraJ, &light)
 			}
-			r.hours(&y.Sun[day], &light, &y.AirC[day], &p.sky[m][sky].power)
+			r.hours(&y.Sun[day], &light, &y.AirC[day], &p.sky[m][sky].power, &unused)
 		}
 	}
+	return nil
 }
 
 // integrate fills the running integrals, which depend on the tank's time constant.

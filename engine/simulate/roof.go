@@ -12,23 +12,30 @@ import (
 // sameRoof tells whether two scenarios turn the same light into the same power.
 func sameRoof(a, b *scenario.Scenario) bool {
 	return a.Modules == b.Modules && a.ModuleW == b.ModuleW && a.TiltDeg == b.TiltDeg && a.AzimuthDeg == b.AzimuthDeg &&
-		a.More == b.More && a.Skyline == b.Skyline && a.ElementW == b.ElementW
+		a.More == b.More && a.Skyline == b.Skyline && sameWiring(a, b)
 }
 
-// roof is the way from light to the element: planes whose power adds up before one
-// converter.
+// sameWiring tells whether two scenarios turn the same light on the same modules into
+// the same power.
+func sameWiring(a, b *scenario.Scenario) bool {
+	return a.OpenV == b.OpenV && a.MostV == b.MostV && a.ShortA == b.ShortA && a.VoltPct == b.VoltPct && a.InString == b.InString &&
+		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.ConverterLowV == b.ConverterLowV &&
+		a.ConverterHighV == b.ConverterHighV && a.ConverterW == b.ConverterW && a.ElementW == b.ElementW && a.ElementV == b.ElementV
+}
+
+// roof is the way from light to the element: planes whose strings stand side by side.
 type roof struct {
-	planes    []plane
-	converter pv.Converter
-	ohms      float64
-	horizon   solar.Horizon
-	model     solar.SkyModel
+	planes  []plane
+	light   []planeLight // work space: of each plane
+	wiring  *wiring
+	horizon solar.Horizon
+	model   solar.SkyModel
 }
 
 // plane is a part of the roof.
 type plane struct {
 	solar.Plane
-	array             pv.Array
+	inString, strings int
 	skyIAM, groundIAM float64
 	skyView           float64    // of the isotropic light, above the horizon
 	normal            [3]float64 // east, north, up
@@ -38,13 +45,13 @@ type plane struct {
 // comparisons with measured planes, and with drawn days the yearly energy of ten real
 // years to 0.7 % (root mean square; Hay & Davies 2.1 %, isotropic 4.2 %:
 // TestSkyModel_Evidence).
-func (p *Prepared) roof() *roof {
+func (p *Prepared) roof() (*roof, error) {
 	s := &p.Scenario
-	r := &roof{
-		converter: pv.Converter{Efficiency: ConverterShare, StartW: ConverterStart, MaxOutV: ElementVolts},
-		ohms:      pv.Ohms(s.ElementW, ElementVolts),
-		model:     solar.Perez,
+	w, err := newWiring(s)
+	if err != nil {
+		return nil, err
 	}
+	r := &roof{wiring: w, model: solar.Perez}
 	const rad = math.Pi / 180
 	points, _ := scenario.ReadHorizon(s.Skyline)
 	for _, h := range points {
@@ -58,15 +65,16 @@ func (p *Prepared) roof() *roof {
 		at := solar.Plane{Tilt: part.TiltDeg * rad, Azimuth: part.AzimuthDeg * rad}
 		sinT, cosT := math.Sincos(at.Tilt)
 		sinA, cosA := math.Sincos(at.Azimuth)
+		inString, strings, _ := InStrings(part.Modules, s.InString)
 		r.planes = append(r.planes, plane{
-			Plane:  at,
-			array:  pv.Array{RatedW: float64(part.Modules) * s.ModuleW, PerK: PowerPerK, Losses: pv.DefaultLosses},
+			Plane: at, inString: inString, strings: strings,
 			skyIAM: at.SkyIncidenceModifier(), groundIAM: at.GroundIncidenceModifier(),
 			skyView: r.horizon.SkyView(at),
 			normal:  [3]float64{sinT * sinA, sinT * cosA, cosT},
 		})
 	}
-	return r
+	r.light = make([]planeLight, len(r.planes))
+	return r, nil
 }
 
 // sunRay is the sun at a sub-step of an hour.
@@ -78,7 +86,7 @@ type sunRay struct {
 // hours turns a day's light into power at the element. Within an hour beam light on
 // a plane is to beam on the horizontal as the means of the cosines over the sunlit
 // part.
-func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[24]float64, out *[24]float64) {
+func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[24]float64, out *[24]float64, sum *Potential) {
 	*out = [24]float64{}
 	if len(r.planes) == 0 {
 		return
@@ -118,16 +126,26 @@ func (r *roof) hours(sun *climate.SunDay, light *[24]climate.HourLight, airC *[2
 			sky.CosZenith = level / float64(n)
 			sky.AirMass = solar.AirMass(math.Asin(math.Min(1, sky.CosZenith)))
 		}
-		watts := 0.0
-		for i := range r.planes {
-			watts += r.planes[i].power(r.model, &sky, rays[:n], level, airC[h])
+		brighter := math.Inf(1) // a clear hour's light over this one's
+		if n > 0 {
+			brighter = math.Max(1, solar.ClearSky(sky.CosZenith)*float64(n)/climate.Substeps/(l.Beam+l.Diffuse))
 		}
-		out[h] = r.converter.IntoElement(watts, r.ohms)
+		for i := range r.planes {
+			r.light[i] = r.planes[i].light(r.model, &sky, rays[:n], level, airC[h])
+			r.light[i].high = r.light[i].mean * math.Min(brighter, mostOverMean)
+		}
+		power := r.wiring.split(r.planes, r.light)
+		out[h] = power.ElementW
+		sum.add(power, 3600)
 	}
 }
 
-// power is the plane's power at its maximum power point in one hour.
-func (p *plane) power(model solar.SkyModel, sky *solar.Sky, rays []sunRay, level, airC float64) float64 {
+// mostOverMean is how far an hour's light may swing over its mean (common practice, no
+// source).
+const mostOverMean = 1.6
+
+// light is what reaches the plane's cells in one hour.
+func (p *plane) light(model solar.SkyModel, sky *solar.Sky, rays []sunRay, level, airC float64) planeLight {
 	facing, seen := 0.0, 0.0 // sums of cos theta, and of what of it passes the front unhidden
 	for _, ray := range rays {
 		c := p.normal[0]*ray.east + p.normal[1]*ray.north + p.normal[2]*ray.up
@@ -147,7 +165,7 @@ func (p *plane) power(model solar.SkyModel, sky *solar.Sky, rays []sunRay, level
 		beamIAM = seen / facing
 	}
 	in := p.Transpose(*sky, rb, solar.GroundReflectance, model)
-	g := (in.Beam+in.Circumsolar)*beamIAM + (in.Sky+in.Horizon)*p.skyIAM*p.skyView + in.Ground*p.groundIAM
-	g = math.Max(0, g)
-	return p.array.MaximumPowerW(g, pv.CellFaiman(g, airC, 1))
+	low := math.Max(0, (in.Sky+in.Horizon)*p.skyIAM*p.skyView+in.Ground*p.groundIAM)
+	g := math.Max(low, (in.Beam+in.Circumsolar)*beamIAM+low)
+	return planeLight{mean: g, low: low, cellC: pv.CellFaiman(g, airC, 1)}
 }

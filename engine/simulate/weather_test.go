@@ -112,12 +112,16 @@ func TestSkyModel_Evidence(t *testing.T) {
 		}
 		energy := func(p *Prepared, model solar.SkyModel) (joules float64) {
 			p.Scenario.ElementW = 9000 // takes all
-			roof := p.roof()
+			roof, err := p.roof()
+			if err != nil {
+				t.Fatal(err)
+			}
+			var unused Potential
 			roof.model = model
 			y := p.Weather
 			var w [24]float64
 			for day := range climate.Days {
-				roof.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &w)
+				roof.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &w, &unused)
 				for _, v := range w {
 					joules += v * 3600
 				}

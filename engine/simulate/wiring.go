@@ -1,0 +1,143 @@
+package simulate
+
+import (
+	"math"
+
+	"suncask/engine/pv"
+	"suncask/engine/scenario"
+)
+
+// Potential says what became, over a time, of the energy that the strings could give,
+// J. Its parts add up to it; what reaches the element goes into the water, or is not
+// used (Flows.DisplacedJ, and the rest of Flows.UnusedSunJ).
+type Potential struct {
+	MaximumJ   float64 // every string at its own maximum
+	CouplingJ  float64 // the load or the converter's window holds them off it
+	CableJ     float64
+	ConverterJ float64
+	OverJ      float64 // above what the element or the converter takes
+	ElementJ   float64 // on offer at the element
+}
+
+func (p *Potential) add(s pv.Split, seconds float64) {
+	p.MaximumJ += s.MaximumW * seconds
+	p.CouplingJ += s.CouplingW * seconds
+	p.CableJ += s.CableW * seconds
+	p.ConverterJ += s.ConverterW * seconds
+	p.OverJ += s.OverW * seconds
+	p.ElementJ += s.ElementW * seconds
+}
+
+// wiring is the way from the light on the planes to the element.
+type wiring struct {
+	module    pv.Module
+	coupling  scenario.Coupling
+	converter pv.Converter
+	direct    pv.Direct
+	staged    pv.Staged
+	strings   pv.Strings // work space: of each plane
+}
+
+// cellV is the open circuit's voltage of a cell, from which the cells in series are
+// counted (common practice, no source).
+const cellV = 0.69
+
+// stages are the staged resistances over the element's.
+var stages = []float64{1, 2, 4}
+
+// sheet is the scenario's datasheet.
+func sheet(s *scenario.Scenario) pv.Datasheet {
+	return pv.Datasheet{
+		OpenCircuitV: s.OpenV, ShortCircuitA: s.ShortA, MaximumV: s.MostV, MaximumA: s.ModuleW / s.MostV,
+		VoltagePerK: s.VoltPct / 100 * s.OpenV, CurrentPerK: CurrentPerK * s.ShortA, Cells: max(1, int(math.Round(s.OpenV/cellV))),
+	}
+}
+
+// newWiring fails with a *pv.DatasheetError where no module has the datasheet's values.
+func newWiring(s *scenario.Scenario) (*wiring, error) {
+	m, err := sheet(s).Module()
+	if err != nil {
+		return nil, err
+	}
+	ohms := pv.Ohms(s.ElementW, s.ElementV)
+	cable, _ := pv.CableOhms(s.CableM, pv.CableSizes()[s.CableSize], CableC)
+	w := &wiring{module: m, coupling: s.Coupling, direct: pv.Direct{ElementOhms: ohms, CableOhms: cable}}
+	for _, k := range stages {
+		w.staged.Ohms = append(w.staged.Ohms, k*ohms)
+	}
+	w.staged.CableOhms = cable
+	w.converter = pv.Converter{
+		LeastV: s.ConverterLowV, MostV: s.ConverterHighV, StartW: ConverterStart, Share: ConverterShare,
+		MostW: s.ConverterW, MaxOutV: s.ElementV, MaxOutA: math.Inf(1), ElementOhms: ohms, CableOhms: cable,
+	}
+	return w, nil
+}
+
+// InStrings returns how many modules of a plane are in a string and how many strings
+// there are side by side; even is false where they do not go up.
+func InStrings(modules, wanted int) (inString, strings int, even bool) {
+	if modules == 0 || wanted == 0 || wanted >= modules {
+		return modules, min(1, modules), wanted <= modules
+	}
+	strings = modules / wanted
+	return modules / strings, strings, strings*wanted == modules
+}
+
+// planeLight is the light that reaches the cells of a plane in an hour: its mean, and
+// the most and least that it may swing between, W/m2.
+type planeLight struct{ mean, high, low, cellC float64 }
+
+// split turns an hour's light into power at the element.
+func (w *wiring) split(planes []plane, light []planeLight) pv.Split {
+	if w.coupling == scenario.Converter {
+		return w.converter.Into(w.at(planes, light, func(l *planeLight) float64 { return l.mean }))
+	}
+	load := func(of func(*planeLight) float64) pv.Split {
+		strings := w.at(planes, light, of)
+		if w.coupling == scenario.Staged {
+			return w.staged.Into(strings)
+		}
+		return w.direct.Into(strings)
+	}
+	mean := load(func(l *planeLight) float64 { return l.mean })
+	share, total := 0.0, 0.0
+	for i := range light {
+		l := &light[i]
+		s := 1.0
+		if l.high > l.low {
+			s = math.Max(0, math.Min(1, (l.mean-l.low)/(l.high-l.low)))
+		}
+		share += s * l.mean
+		total += l.mean
+	}
+	if total == 0 {
+		return mean
+	}
+	share /= total
+	high := load(func(l *planeLight) float64 { return l.high })
+	low := load(func(l *planeLight) float64 { return l.low })
+	part := func(of func(*pv.Split) float64) float64 {
+		return (of(&mean) + share*of(&high) + (1-share)*of(&low)) / 2
+	}
+	return pv.Split{
+		MaximumW:  part(func(p *pv.Split) float64 { return p.MaximumW }),
+		CouplingW: part(func(p *pv.Split) float64 { return p.CouplingW }),
+		CableW:    part(func(p *pv.Split) float64 { return p.CableW }),
+		ElementW:  part(func(p *pv.Split) float64 { return p.ElementW }),
+	}
+}
+
+// at are the strings of all planes under their light.
+func (w *wiring) at(planes []plane, light []planeLight, of func(*planeLight) float64) pv.Strings {
+	w.strings = w.strings[:0]
+	for i := range planes {
+		g := of(&light[i]) * pv.DefaultLosses.Factor()
+		if g <= 0 {
+			continue
+		}
+		one := w.module.At(g, light[i].cellC)
+		long := one.Series(planes[i].inString)
+		w.strings = append(w.strings, long.Parallel(planes[i].strings))
+	}
+	return w.strings
+}
