@@ -18,7 +18,10 @@ type Direct struct{ ElementOhms, CableOhms float64 }
 
 // Into returns the operating point's split.
 func (d Direct) Into(s Strings) Split {
-	most := s.maxima()
+	return d.into(s, s.maxima())
+}
+
+func (d Direct) into(s Strings, most float64) Split {
 	_, amps := s.IntoOhms(d.ElementOhms + d.CableOhms)
 	p := Split{MaximumW: most, CableW: amps * amps * d.CableOhms, ElementW: amps * amps * d.ElementOhms}
 	p.CouplingW = most - p.CableW - p.ElementW
@@ -34,8 +37,9 @@ type Staged struct {
 
 // Into returns the split on the best of the resistances.
 func (d Staged) Into(s Strings) (best Split) {
+	most := s.maxima()
 	for i, ohms := range d.Ohms {
-		if p := (Direct{ohms, d.CableOhms}).Into(s); i == 0 || p.ElementW > best.ElementW {
+		if p := (Direct{ohms, d.CableOhms}).into(s, most); i == 0 || p.ElementW > best.ElementW {
 			best = p
 		}
 	}

@@ -41,9 +41,12 @@ func (d *Diode) fromRight(u, ohms, volts float64) (root, i float64) {
 	return u, i
 }
 
+// idealOpenV is the open circuit's voltage if there were no shunt: a little too high.
+func (d *Diode) idealOpenV() float64 { return d.ThermalV * math.Log1p(d.LightA/d.SaturationA) }
+
 // OpenCircuitV is the voltage without current, V.
 func (d *Diode) OpenCircuitV() float64 {
-	u := d.ThermalV * math.Log1p(d.LightA/d.SaturationA)
+	u := d.idealOpenV()
 	for range newtonSteps {
 		i, slope := d.at(u)
 		step := i / slope
@@ -57,9 +60,22 @@ func (d *Diode) OpenCircuitV() float64 {
 
 // CurrentA is the current at a voltage, A; negative above the open circuit's.
 func (d *Diode) CurrentA(volts float64) float64 {
-	// I never exceeds the light's, so u is at most volts + SeriesOhm LightA.
-	_, i := d.fromRight(volts+d.SeriesOhm*d.LightA, d.SeriesOhm, volts)
+	_, i := d.junction(volts)
 	return i
+}
+
+// junction returns the voltage across the junction and the current at a voltage.
+func (d *Diode) junction(volts float64) (u, i float64) {
+	// A point right of it: where current flows out, u is below the open circuit's
+	// without a shunt and at most volts + SeriesOhm LightA; else it is below volts, and
+	// no more current flows in than all of volts would drive through the resistance.
+	from := d.idealOpenV()
+	if volts > from {
+		from = math.Min(volts, d.ThermalV*math.Log1p((d.LightA+volts/d.SeriesOhm)/d.SaturationA))
+	} else {
+		from = math.Min(from, volts+d.SeriesOhm*d.LightA)
+	}
+	return d.fromRight(from, d.SeriesOhm, volts)
 }
 
 // ShortCircuitA is the current at no voltage, A.
@@ -95,7 +111,7 @@ func (d *Diode) MaximumPower() (volts, amps float64) {
 	}
 	// With u, dP/du = I + I' (u - 2 I Rs): positive at 0, negative at open circuit.
 	// Without resistances the open circuit and, nearly, the maximum are known.
-	lo, hi := 0.0, d.ThermalV*math.Log1p(d.LightA/d.SaturationA)
+	lo, hi := 0.0, d.idealOpenV()
 	u := math.Max(hi/2, hi-d.ThermalV*math.Log1p(hi/d.ThermalV))
 	for range newtonSteps {
 		i, slope := d.at(u)

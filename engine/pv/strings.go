@@ -26,10 +26,10 @@ func (s Strings) CurrentA(volts float64) (amps float64) {
 // current is CurrentA and its slope.
 func (s Strings) current(volts float64) (amps, slope float64) {
 	for i := range s {
-		if s[i].LightA <= 0 {
+		if s[i].LightA <= 0 || volts >= s[i].idealOpenV() {
 			continue
 		}
-		u, a := s[i].fromRight(volts+s[i].SeriesOhm*s[i].LightA, s[i].SeriesOhm, volts)
+		u, a := s[i].junction(volts)
 		if a > 0 {
 			_, k := s[i].at(u)
 			amps += a

@@ -67,6 +67,21 @@ const (
 	Currency
 	BackupHours
 	SecondHours
+	RuleBy
+	KeepLitres
+	RescueLitres
+	HeatUp
+	OutFrom
+	OutTo
+	AwayFrom
+	AwayDays
+	Elements
+	UpperPct
+	Stands
+	LossBy
+	EveningC
+	MorningC
+	NightH
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -122,6 +137,8 @@ const (
 	Volt
 	Ampere
 	PercentPerKelvin
+	Percent
+	Day
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -171,7 +188,7 @@ func (f *Field) at(n int64) float64 {
 // accepts.
 func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | climate.Generator] func(*Scenario) *T
+type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | Rule | LossFrom | climate.Generator] func(*Scenario) *T
 
 func (p pick[T]) field(id FieldID, key string, f Field) Field {
 	f.ID, f.Key = id, key
@@ -246,4 +263,19 @@ var fields = [fieldCount]Field{
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 	{ID: SecondHours, Key: "backup2", Kind: Hours, Min: 0, Max: 1435, Step: 5},
+	pick[Rule](func(s *Scenario) *Rule { return &s.Rule }).field(RuleBy, "rule", choice("window", "satisfied", "sun")),
+	pick[float64](func(s *Scenario) *float64 { return &s.KeepL }).field(KeepLitres, "keep", number(Litre, 0, 1000, 5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.RescueL }).field(RescueLitres, "rescue", number(Litre, 0, 500, 5)),
+	pick[int8](func(s *Scenario) *int8 { return &s.HeatUp }).field(HeatUp, "heatup", choice("none", "weekly")),
+	pick[int](func(s *Scenario) *int { return &s.OutFrom }).field(OutFrom, "outfrom", number(ClockMinute, 0, 1435, 5)),
+	pick[int](func(s *Scenario) *int { return &s.OutTo }).field(OutTo, "outto", number(ClockMinute, 0, 1435, 5)),
+	pick[int8](func(s *Scenario) *int8 { return &s.AwayFrom }).field(AwayFrom, "away", choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
+	pick[int](func(s *Scenario) *int { return &s.AwayDays }).field(AwayDays, "awaydays", number(Day, 0, 60, 1)),
+	pick[int8](func(s *Scenario) *int8 { return &s.Elements }).field(Elements, "elements", choice("one", "two")),
+	pick[float64](func(s *Scenario) *float64 { return &s.UpperPct }).field(UpperPct, "upper", number(Percent, 10, 90, 1)),
+	pick[int8](func(s *Scenario) *int8 { return &s.Stands }).field(Stands, "stands", choice("upright", "lying")),
+	pick[LossFrom](func(s *Scenario) *LossFrom { return &s.LossBy }).field(LossBy, "lossby", choice("figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight")),
+	pick[float64](func(s *Scenario) *float64 { return &s.EveningC }).field(EveningC, "evening", number(Celsius, 25, 90, 0.5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.MorningC }).field(MorningC, "morning", number(Celsius, 20, 90, 0.5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.NightH }).field(NightH, "night", number(Hour, 1, 48, 0.5)),
 }

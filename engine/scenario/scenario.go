@@ -37,6 +37,33 @@ const (
 	Both
 )
 
+// Rule says who has the element in the backup hours.
+type Rule int8
+
+const (
+	WholeWindow      Rule = iota // the grid, whether it heats or not: a clock works the changeover
+	SunWhenSatisfied             // the grid while its thermostat calls, else the sun
+	SunFirst                     // the sun while it is strong, or water enough is ready
+)
+
+// LossFrom says where the standing loss comes from.
+type LossFrom int8
+
+// Beside these, 1 to 7 are the energy classes A+ to F.
+const (
+	LossFigure    LossFrom = 0 // LossKWh
+	LossMEPS      LossFrom = 8 // the limit of AS/NZS 4692.2
+	LossOvernight LossFrom = 9 // two readings
+)
+
+// HeatUpC is how warm the weekly heat-up makes the water, degC, and it may take from
+// HeatUpFrom for HeatUpMinutes: an assumption.
+const (
+	HeatUpC       = 65.0
+	HeatUpFrom    = 12 * 60
+	HeatUpMinutes = 4 * 60
+)
+
 // Coupling is how the strings feed the element.
 type Coupling int8
 
@@ -111,8 +138,24 @@ type Scenario struct {
 	LowTo    int
 	Currency string
 
-	Backup Backup
-	Known  FieldSet // fields that somebody confirmed; the others are assumed
+	Backup   Backup
+	Rule     Rule
+	KeepL    float64 // usable litres down to which the sun keeps the element, with SunFirst
+	RescueL  float64 // usable litres below which the grid heats outside the hours; 0: never
+	HeatUp   int8    // 1: once a week to HeatUpC
+	OutFrom  int     // hours without grid each day, minutes after midnight; equal: none
+	OutTo    int
+	AwayFrom int8 // month on whose first day AwayDays begin
+	AwayDays int
+	Elements int8    // 0: one, 1: a lower for the sun and an upper for the grid, one at a time
+	UpperPct float64 // water below the upper element, % of the tank
+	Stands   int8    // 0: upright, 1: lying
+	LossBy   LossFrom
+	EveningC float64 // readings of a night without draws and heating
+	MorningC float64
+	NightH   float64
+
+	Known FieldSet // fields that somebody confirmed; the others are assumed
 }
 
 // LossTestK is the difference of tank and room at which standing loss is stated
@@ -140,6 +183,7 @@ func Defaults(version int) Scenario {
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
 		Backup: Backup{Start: 15 * 60, End: 18 * 60},
+		KeepL:  80, AwayFrom: 7, UpperPct: 60, EveningC: 60, MorningC: 56, NightH: 10,
 	}
 }
 

@@ -91,6 +91,8 @@ func (r *dayRun) follow(days [3]int) {
 
 // onDay makes a run ready for a day of the year.
 func (r *dayRun) onDay(day int) {
+	s := &r.p.Scenario
+	r.away, r.weekly = isAway(s, day), weekly(s, day)
 	if r.hours.FollowsSun() {
 		r.follow([3]int{(day + climate.Days - 1) % climate.Days, day, (day + 1) % climate.Days})
 	}

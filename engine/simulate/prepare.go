@@ -20,11 +20,15 @@ const (
 	ConverterStart = 20.0   // W of the array at which it starts
 	ShowerC        = 40.0   // use temperature of showers
 	ToleranceK     = 2.0    // below use temperature by more than this is cool
-	MixedShare     = 0.10   // well-mixed litres at the inlet, as part of the label's mixed water
-	labelHotC      = 65.0   // the label's test: EN 50440 (from memory)
-	labelColdC     = 10.0
-	restMinutes    = 20.0  // a pause after which the pipe has gone cold
-	slugSeconds    = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
+	// A lying tank: its element at a third of its height has 29 % of the water below it
+	// (circular segment), and its inlet mixes more (assumption).
+	LyingHeight     = 0.292
+	LyingMixedShare = 0.30
+	MixedShare      = 0.10 // well-mixed litres at the inlet, as part of the label's mixed water
+	labelHotC       = 65.0 // the label's test: EN 50440 (from memory)
+	labelColdC      = 10.0
+	restMinutes     = 20.0  // a pause after which the pipe has gone cold
+	slugSeconds     = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
 )
 
 // Prepared is a scenario in SI units, with everything computed that does not
@@ -36,13 +40,15 @@ type Prepared struct {
 	file        *climate.Record
 
 	tankParams tank.Params
-	element    tank.Element
-	backupW    float64
-	roomC      float64
-	uses       []draw.Use
-	steps      []drawStep
-	prices     tariff.Tariff
-	exchange   bool // conduction between layers; see Prepare
+	sunElement tank.Element
+	// backupElement is the sun's, or the upper of two.
+	backupElement tank.Element
+	backupW       float64
+	roomC         float64
+	uses          []draw.Use
+	steps         []drawStep
+	prices        tariff.Tariff
+	exchange      bool // conduction between layers; see Prepare
 
 	times    *sunTimes
 	clock    clock
@@ -124,22 +130,32 @@ func (p *Prepared) setTank() {
 	s := &p.Scenario
 	r := (labelHotC - labelColdC) / (40 - labelColdC)
 	p.tankParams = tank.Params{
-		Litres:           s.TankLitres,
-		LossWPerK:        s.LossKWh * 1000 / 24 / scenario.LossTestK,
-		InletMixedLitres: MixedShare * r * s.TankLitres,
-		Geometry:         tank.Geometry{ConductivityWPerMK: 1},
+		Litres:    s.TankLitres,
+		LossWPerK: p.lossWPerK(),
+		Geometry:  tank.Geometry{ConductivityWPerMK: 1},
 	}
-	p.element = tank.Element{Low: ElementHeight, High: ElementHeight}
+	p.sunElement = tank.Element{Low: ElementHeight, High: ElementHeight}
+	mixed := MixedShare
+	if s.Stands == 1 {
+		p.sunElement = tank.Element{Low: LyingHeight, High: LyingHeight}
+		mixed = LyingMixedShare
+	}
+	p.backupElement = p.sunElement
+	if s.Elements == 1 {
+		high := math.Max(p.sunElement.Low, s.UpperPct/100)
+		p.backupElement = tank.Element{Low: high, High: high}
+	}
+	p.tankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.TankLitres
 	p.backupW = s.ElementW
 	p.roomC = s.RoomC
 }
 
-// thermostats at the element, ideal ones.
-func (p *Prepared) thermostats() (backup, sun tank.Thermostat) {
+// thermostats at their elements, ideal ones.
+func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
-	backup = tank.Thermostat{SetC: s.SetC, Sensor: ElementHeight}
-	sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: ElementHeight}
-	return backup, sun
+	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: p.backupElement.Low}
+	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: p.backupElement.Low}
+	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: p.sunElement.Low}
 }
 
 func (p *Prepared) setUses() {
@@ -153,6 +169,24 @@ func (p *Prepared) setUses() {
 		p.uses = draw.Standard(draw.Profile(s.Uses))
 	}
 	p.steps = drawSteps(p.uses, s.PipeLitres)
+}
+
+// lossWPerK is the standing loss from whichever figure the scenario names.
+func (p *Prepared) lossWPerK() float64 {
+	s := &p.Scenario
+	switch s.LossBy {
+	case scenario.LossFigure:
+		return s.LossKWh * 1000 / 24 / scenario.LossTestK
+	case scenario.LossMEPS:
+		return tank.LossMEPS(s.TankLitres)
+	case scenario.LossOvernight:
+		wPerK, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH)
+		if !ok { // care.ReadingsImpossible says so
+			return s.LossKWh * 1000 / 24 / scenario.LossTestK
+		}
+		return wPerK
+	}
+	return tank.LossOfClass(int(s.LossBy)-1, s.TankLitres) / tank.ClassTestK
 }
 
 // drawSteps cuts uses into instants: parts of at most slugSeconds, each at its

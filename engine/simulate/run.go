@@ -17,6 +17,7 @@ type Flows struct {
 	PipeJ         float64 // left behind in pipes
 	ShortfallJ    float64 // missing to the use temperatures
 	UnusedSunJ    float64 // could have reached the element and did not
+	DisplacedJ    float64 // of that, while the grid had the element
 	StoredJ       float64 // change of the tank's content
 	Cost          float64 // of what was bought, in the scenario's currency
 	CoolUses      int32   // body uses that ran cool
@@ -31,6 +32,7 @@ func (f *Flows) add(o *Flows) {
 	f.PipeJ += o.PipeJ
 	f.ShortfallJ += o.ShortfallJ
 	f.UnusedSunJ += o.UnusedSunJ
+	f.DisplacedJ += o.DisplacedJ
 	f.StoredJ += o.StoredJ
 	f.Cost += o.Cost
 	f.CoolUses += o.CoolUses
@@ -66,6 +68,8 @@ type eventKind uint8
 const (
 	exchange eventKind = iota // of heat between layers, where it is on
 	windowEdge
+	outageEdge
+	heatUpEdge
 	priceEdge
 	sample
 	drawing
@@ -99,6 +103,14 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 		if !b.AllDay && s.Start != s.End {
 			e = append(e, event{at: float64(s.Start) * 60, kind: windowEdge, i: 1}, event{at: float64(s.End) * 60, kind: windowEdge, i: -1})
 		}
+	}
+	s := &p.Scenario
+	if s.OutFrom != s.OutTo {
+		e = append(e, event{at: float64(s.OutFrom) * 60, kind: outageEdge, i: 1}, event{at: float64(s.OutTo) * 60, kind: outageEdge, i: -1})
+	}
+	if s.HeatUp == 1 {
+		e = append(e, event{at: scenario.HeatUpFrom * 60, kind: heatUpEdge, i: 1},
+			event{at: (scenario.HeatUpFrom + scenario.HeatUpMinutes) * 60, kind: heatUpEdge, i: -1})
 	}
 	if !p.prices.Flat() {
 		e = append(e, event{at: float64(p.prices.LowFrom) * 60, kind: priceEdge}, event{at: float64(p.prices.LowTo) * 60, kind: priceEdge})
@@ -160,15 +172,19 @@ func open(b scenario.Backup) int32 {
 	return n
 }
 
-// dayRun runs one day. The rule for who has the element is that of a changeover
-// driven by a clock: inside the backup hours the grid has it and the sun waits,
-// outside it is the sun's.
+// dayRun runs one day. Sun and grid never heat at once: see pass for who has the
+// element, or which of two.
 type dayRun struct {
 	p      *Prepared
 	ws     *Workspace
 	backup tank.Thermostat
+	heatUp tank.Thermostat
 	sun    tank.Thermostat
-	open0  int32 // windows open at midnight
+	away   bool    // nobody is at home
+	weekly bool    // the weekly heat-up falls on this day
+	coldC  float64 // of this day
+	mid    event   // work space: when a thermostat was satisfied
+	open0  int32   // windows open at midnight
 	hours  scenario.Backup
 	// stillOpen counts those of open0 that keep the clock.
 	stillOpen int32
@@ -185,33 +201,35 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 	served := ws.served
 	clear(served)
 	*f = Flows{}
-	open := r.open0
+	r.coldC = coldC
+	now := turn{open: r.open0, out: p.Scenario.OutFrom > p.Scenario.OutTo}
 	price := p.prices.At(0) / JPerKWh
-	now := &ws.events[0]
+	last := &ws.events[0]
 	for i := range ws.events {
 		e := &ws.events[i]
-		if e.at > now.at {
-			if open > 0 {
-				got := t.HeatSpan(now.spanTo(e), p.backupW, &p.element, &r.backup)
-				f.BoughtJ += got
-				f.Cost += got * price
-			} else {
-				r.shine(sun, now, e, f)
-			}
-			now = e
+		if e.at > last.at {
+			r.pass(&now, sun, last, e, price, f)
+			last = e
 		}
 		switch e.kind {
 		case exchange:
 			if p.exchange {
-				t.Exchange(tank.ExchangeEveryS, p.element.Low)
+				t.Exchange(tank.ExchangeEveryS, p.sunElement.Low)
 			}
 		case windowEdge:
-			open += e.i
+			now.open += e.i
+		case outageEdge:
+			now.out = e.i > 0
+		case heatUpEdge:
+			now.heatUp = e.i > 0 && r.weekly
 		case priceEdge:
 			price = p.prices.At(int(e.at/60+0.5)) / JPerKWh
 		case sample:
 			r.trace.point(r, e.at, coldC, f)
 		case drawing:
+			if r.away {
+				continue
+			}
 			step := &p.steps[e.i]
 			if r.trace != nil {
 				r.trace.point(r, e.at, coldC, f)
@@ -242,7 +260,7 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 	}
 	ramp := &r.ws.ramp
 	sun.between(c, from, to, ramp)
-	if t.HeatRamp(ramp, &r.p.element, r.sun.SetC) {
+	if t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
 		f.SunJ += ramp.Joules
 		return
 	}
@@ -254,7 +272,7 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 		}
 		if next > at {
 			span := tank.Span{Seconds: next - at, Up: nextUp * down, Down: nextDown * up}
-			f.SunJ += t.HeatSpan(span, sun.power[h], &r.p.element, &r.sun)
+			f.SunJ += t.HeatSpan(span, sun.power[h], &r.p.sunElement, &r.sun)
 		}
 		at, up, down = next, nextUp, nextDown
 	}

@@ -60,7 +60,7 @@ func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
 	r := &ws.run
 	*r = dayRun{p: p, ws: ws, hours: b, open0: open(b)}
 	r.stillOpen = r.open0
-	r.backup, r.sun = p.thermostats()
+	p.thermostats(r)
 	ws.tank.Reset(p.tankParams, p.Scenario.SetC, p.roomC)
 	return r
 }

@@ -71,6 +71,33 @@ func (t *Tank) HeatSpan(s Span, powerW float64, el *Element, th *Thermostat) (ta
 	return t.ledger.HeatJ - before
 }
 
+// HeatUntil is HeatSpan that ends as soon as the thermostat is satisfied, and also
+// returns the seconds that have passed: 0 if it does not call.
+func (t *Tank) HeatUntil(s Span, powerW float64, el *Element, th *Thermostat) (takenJ, seconds float64) {
+	if powerW <= 0 {
+		return 0, 0
+	}
+	before := t.ledger.HeatJ
+	h := &t.heating
+	h.t, h.el, h.th, h.powerW = t, el, th, powerW
+	h.low, h.high = el.Low*t.p.Litres, el.High*t.p.Litres
+	h.bottom = t.cutAt(h.low)
+	for events := 4 * (t.Len() + 4); events > 0; events-- {
+		h.locate()
+		if h.call() != firing {
+			return t.ledger.HeatJ - before, seconds
+		}
+		used := h.fire(s)
+		seconds += used
+		if used >= s.Seconds {
+			return t.ledger.HeatJ - before, seconds
+		}
+		s = t.SpanOf(s.Seconds - used)
+	}
+	t.err = &EventError{t.Len(), s.Seconds}
+	return t.ledger.HeatJ - before, seconds
+}
+
 // heatPlain is the common case cut short: a horizontal element with its sensor,
 // which neither trips nor starts to call within the span. done is false, and
 // nothing has changed, if it does. Constant power is the ramp

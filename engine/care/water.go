@@ -1,0 +1,96 @@
+package care
+
+import (
+	"math"
+
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+	"suncask/engine/tank"
+)
+
+const (
+	storeC  = 60.0 // store at 60 degC or more
+	tapC    = 50.0 // above this at a tap a mixing valve is advised
+	cutOutC = 88.0 // a usual independent cut-out (common practice, no source)
+)
+
+// DecimalMinutes is how long water must stand at a temperature until one in ten
+// legionella is left: D = 2 min at 60 degC, ten times less for 5.29 K (read in an
+// online book on legionella), never below half a minute. Below 50 degC it is no
+// measure: infinite.
+func DecimalMinutes(tempC float64) float64 {
+	if tempC < 50 {
+		return math.Inf(1)
+	}
+	return math.Max(0.5, 2*math.Pow(10, (60-tempC)/5.29))
+}
+
+// burns are seconds to a deep burn by water temperature, degC: the severer of
+// published tables (read on secondary pages).
+var burns = [...][2]float64{{45, 10800}, {47, 2700}, {48, 1200}, {49, 600}, {51, 252}, {55, 30}, {60, 5}, {65.6, 2}}
+
+// BurnSeconds is how long skin stands water of a temperature until it is deeply
+// burnt, s: between published values straight in the logarithm; infinite below the
+// first, that of the last above it.
+func BurnSeconds(tempC float64) float64 {
+	if tempC < burns[0][0] {
+		return math.Inf(1)
+	}
+	for i := 1; i < len(burns); i++ {
+		a, b := burns[i-1], burns[i]
+		if tempC <= b[0] {
+			part := (tempC - a[0]) / (b[0] - a[0])
+			return math.Exp(math.Log(a[1]) + part*(math.Log(b[1])-math.Log(a[1])))
+		}
+	}
+	return burns[len(burns)-1][1]
+}
+
+// densities of water at 1 atm, kg/m3 by degC (IAPWS, computed).
+var densities = [...][2]float64{{10, 999.702}, {20, 998.206}, {30, 995.652}, {40, 992.224}, {50, 988.047}, {60, 983.211}, {70, 977.779}, {80, 971.803}, {90, 965.319}}
+
+// Expansion is the share of a tank's water that heating from 10 degC pushes out.
+func Expansion(tempC float64) float64 {
+	for i := 1; i < len(densities); i++ {
+		a, b := densities[i-1], densities[i]
+		if tempC <= b[0] || i == len(densities)-1 {
+			d := a[1] + (b[1]-a[1])*(tempC-a[0])/(b[0]-a[0])
+			return math.Max(0, densities[0][1]/d-1)
+		}
+	}
+	return 0
+}
+
+func water(p *simulate.Prepared) (list []Finding) {
+	s := &p.Scenario
+	hottest := math.Max(s.SetC, s.SunLimitC)
+	if s.SetC < storeC {
+		list = append(list, Finding{
+			Code: StoredBelow60, Severity: Caution, Args: [3]float64{s.SetC, storeC, DecimalMinutes(s.SetC)}, Field: scenario.SetC,
+			Source: "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)",
+		})
+	}
+	if hottest > tapC {
+		list = append(list, Finding{
+			Code: StoredScalds, Severity: Caution, Args: [3]float64{hottest, tapC, BurnSeconds(hottest)}, Field: scenario.SunLimitC,
+			Source: "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)",
+		})
+	}
+	if low := p.BelowElements(); low > 0.02*s.TankLitres {
+		list = append(list, Finding{Code: BelowElement, Severity: Note, Args: [3]float64{low, s.TankLitres}, Field: scenario.TankLitres,
+			Source: "height of the lower element"})
+	}
+	if s.LossBy == scenario.LossOvernight {
+		if _, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH); !ok {
+			list = append(list, Finding{Code: ReadingsImpossible, Severity: Caution, Args: [3]float64{s.EveningC, s.MorningC, s.RoomC},
+				Field: scenario.MorningC, Source: "a tank cools, and not below its room"})
+		}
+	}
+	if stuck := p.StuckC(); stuck > cutOutC {
+		list = append(list, Finding{Code: FailedClosed, Severity: Caution, Args: [3]float64{stuck, cutOutC}, Field: scenario.SunLimitC,
+			Source: "equilibrium of the sunniest month's mean power and the standing loss; cut-out: common practice, no source"})
+	}
+	list = append(list, Finding{Code: Expands, Severity: Note, Args: [3]float64{Expansion(hottest) * s.TankLitres, hottest}, Field: scenario.TankLitres,
+		Source: "density of water at 1 atm (IAPWS, computed)"})
+	return list
+}

@@ -1,0 +1,209 @@
+package simulate
+
+import (
+	"math"
+	"testing"
+
+	"suncask/engine/climate"
+	"suncask/engine/scenario"
+)
+
+// idle is a house without draws whose sun gives the element so many watts from 10 to 14
+// every day.
+func idle(t *testing.T, sunW float64, change func(*scenario.Scenario)) *Prepared {
+	t.Helper()
+	p := prepared(t, change)
+	p.uses, p.steps = nil, nil
+	for day := range p.sun {
+		p.sun[day].power = [24]float64{}
+		for h := 10; h < 14; h++ {
+			p.sun[day].power[h] = sunW
+		}
+	}
+	p.integrate()
+	return p
+}
+
+// day runs one day from a tank at the backup's thermostat.
+func (p *Prepared) day(t *testing.T, b scenario.Backup, day int) (f Flows, ws *Workspace) {
+	t.Helper()
+	ws = new(Workspace)
+	p.timeline(b, ws, false)
+	r := p.start(b, ws)
+	r.onDay(day)
+	if off := r.run(&p.sun[day], p.Weather.ColdC[day], &f); math.Abs(off) > 1e-3 {
+		t.Errorf("the day does not close by %g J", off)
+	}
+	return f, ws
+}
+
+// heated is a stretch of heating at P watts of the water above the element, degC from
+// its start, by hand: T = A + (T0 - A) e^(-t/tau), A = room + P/(UA share).
+type heated struct{ tau, room, gain float64 }
+
+func (p *Prepared) heated(watts float64) heated {
+	share := 1 - p.sunElement.Low
+	return heated{p.tankParams.Tau(), p.roomC, watts / (p.tankParams.LossWPerK * share)}
+}
+
+func (h heated) after(fromC, seconds float64) float64 {
+	end := h.room + h.gain
+	return end + (fromC-end)*math.Exp(-seconds/h.tau)
+}
+
+func (h heated) until(fromC, toC float64) (seconds float64) {
+	end := h.room + h.gain
+	return h.tau * math.Log((end-fromC)/(end-toC))
+}
+
+// Who has the element from 10 to 14 on a day whose sun gives 500 W then, after a tank
+// at its thermostat's 60 degC has cooled since midnight: worked by hand.
+func TestRules_HandComputedDay(t *testing.T) {
+	b := hours(10, 14)
+	house := func(rule scenario.Rule, keepL float64) *Prepared {
+		return idle(t, 500, func(s *scenario.Scenario) { s.Rule, s.KeepL, s.SetC, s.SunLimitC = rule, keepL, 60, 85 })
+	}
+	const sunJ = 4 * 3600 * 500.0
+	p := house(scenario.WholeWindow, 0)
+	cooled := p.heated(0).after(60, 10*3600)
+	fire := p.heated(p.backupW).until(cooled, 60)
+	keepW := p.tankParams.LossWPerK * (1 - p.sunElement.Low) * 40
+
+	f, _ := p.day(t, b, 3)
+	if want := fire*p.backupW + (4*3600-fire)*keepW; math.Abs(f.BoughtJ/want-1) > 1e-9 || f.SunJ != 0 || math.Abs(f.DisplacedJ-sunJ) > 1e-6 {
+		t.Errorf("the whole window: bought %.0f J, by hand %.0f; sun %.0f, displaced %.0f", f.BoughtJ, want, f.SunJ, f.DisplacedJ)
+	}
+	f, _ = house(scenario.SunWhenSatisfied, 0).day(t, b, 3)
+	if want := fire * p.backupW; math.Abs(f.BoughtJ/want-1) > 1e-9 || math.Abs(f.SunJ-(4*3600-fire)*500) > 1 || math.Abs(f.DisplacedJ-fire*500) > 1 {
+		t.Errorf("when satisfied: bought %.0f J, by hand %.0f; sun %.0f, displaced %.0f", f.BoughtJ, want, f.SunJ, f.DisplacedJ)
+	}
+	f, _ = house(scenario.SunFirst, 50).day(t, b, 3)
+	if f.BoughtJ != 0 || math.Abs(f.SunJ-sunJ) > 1e-6 || f.DisplacedJ != 0 {
+		t.Errorf("sun first with water ready: bought %.0f J, sun %.0f", f.BoughtJ, f.SunJ)
+	}
+	f, _ = house(scenario.SunFirst, 1000).day(t, b, 3)
+	if want := fire * p.backupW; math.Abs(f.BoughtJ/want-1) > 1e-9 {
+		t.Errorf("sun first without water enough: bought %.0f J, by hand %.0f", f.BoughtJ, want)
+	}
+	strong := house(scenario.SunFirst, 1000)
+	strong.backupW = 400
+	if f, _ = strong.day(t, b, 3); f.BoughtJ != 0 {
+		t.Errorf("a sun stronger than the grid lets it have %.0f J", f.BoughtJ)
+	}
+	// Without sun all three are the same.
+	for _, rule := range []scenario.Rule{scenario.WholeWindow, scenario.SunWhenSatisfied, scenario.SunFirst} {
+		p := idle(t, 0, func(s *scenario.Scenario) { s.Rule, s.SetC = rule, 60 })
+		if f, _ := p.day(t, b, 3); math.Abs(f.BoughtJ/(fire*p.backupW+(4*3600-fire)*keepW)-1) > 1e-9 {
+			t.Errorf("rule %d without sun: bought %.0f J", rule, f.BoughtJ)
+		}
+	}
+}
+
+// An outage buys nothing and lets the sun have the element: the same as hours cut in
+// two; over midnight too.
+func TestOutage_SameAsCut(t *testing.T) {
+	for _, c := range []struct {
+		b        scenario.Backup
+		from, to int
+		cut      scenario.Backup
+	}{
+		{hours(8, 14), 10 * 60, 12 * 60, scenario.Backup{Start: 480, End: 600, Second: scenario.Span{Start: 720, End: 840}}},
+		{hours(20, 6), 23 * 60, 2 * 60, scenario.Backup{Start: 1200, End: 1380, Second: scenario.Span{Start: 120, End: 360}}},
+		{allDay, 17 * 60, 20 * 60, hours(20, 17)},
+	} {
+		with := year(t, prepared(t, func(s *scenario.Scenario) { s.OutFrom, s.OutTo = c.from, c.to }), c.b).Total
+		cut := year(t, prepared(t, func(*scenario.Scenario) {}), c.cut).Total
+		if math.Abs(with.BoughtJ/cut.BoughtJ-1) > 1e-9 || math.Abs(with.SunJ/cut.SunJ-1) > 1e-9 || with.CoolUses != cut.CoolUses {
+			t.Errorf("%+v without grid from %d to %d: bought %g J, cut %g", c.b, c.from, c.to, with.BoughtJ, cut.BoughtJ)
+		}
+	}
+}
+
+// Away nobody draws and the grid heats nothing; the sun goes on.
+func TestHoliday_HandComputedDay(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) { s.AwayFrom, s.AwayDays, s.Modules = 11, 40, 0 })
+	y := year(t, p, allDay)
+	first := climate.FirstDay(11)
+	for day := range climate.Days {
+		f := &y.Day[day]
+		if away := day >= first || day < 9; away != (f.DeliveredJ == 0 && f.BoughtJ == 0) {
+			t.Errorf("day %d: away %v, delivered %g J, bought %g", day, away, f.DeliveredJ, f.BoughtJ)
+		}
+	}
+	// The first day away cools from the midnight before.
+	start := 0.0
+	for day := first; day < first+5; day++ {
+		r := p.start(allDay, new(Workspace))
+		r.ws.tank.Load(&y.Midnight[day])
+		mean := r.ws.tank.MeanC()
+		if day > first {
+			if want := p.roomC + (start-p.roomC)*math.Exp(-86400/p.tankParams.Tau()); math.Abs(mean-want) > 1e-6 {
+				t.Errorf("day %d begins at %.4f degC, by hand %.4f", day, mean, want)
+			}
+		}
+		start = mean
+	}
+}
+
+// Once a week the grid brings the water above the element to 65 degC, whatever the
+// hours.
+func TestHeatUp_HandComputedDay(t *testing.T) {
+	p := idle(t, 0, func(s *scenario.Scenario) { s.HeatUp, s.SetC = 1, 55 })
+	if f, _ := p.day(t, never, 5); f.BoughtJ != 0 {
+		t.Errorf("on another day %.0f J are bought", f.BoughtJ)
+	}
+	f, _ := p.day(t, never, 6)
+	cooled := p.heated(0).after(55, scenario.HeatUpFrom*60)
+	fire := p.heated(p.backupW).until(cooled, scenario.HeatUpC)
+	keepW := p.tankParams.LossWPerK * (1 - p.sunElement.Low) * (scenario.HeatUpC - p.roomC)
+	if want := fire*p.backupW + (scenario.HeatUpMinutes*60-fire)*keepW; math.Abs(f.BoughtJ/want-1) > 1e-9 {
+		t.Errorf("bought %.0f J, by hand %.0f", f.BoughtJ, want)
+	}
+}
+
+// Outside the hours the grid helps when too little water is ready, and stops once 20 L
+// more are.
+func TestRescue_HandComputedDay(t *testing.T) {
+	p := idle(t, 0, func(s *scenario.Scenario) { s.RescueL, s.SetC, s.TankLitres = 50, 60, 100 })
+	f, _ := p.day(t, never, 3)
+	if f.BoughtJ != 0 {
+		t.Errorf("with water enough %.0f J are bought", f.BoughtJ)
+	}
+	full := p.start(never, new(Workspace)).usable(p.Weather.ColdC[3])
+	p.Scenario.RescueL = math.Floor(full) + 5 // more than the tank can have ready
+	f, _ = p.day(t, never, 3)
+	keepW := p.tankParams.LossWPerK * (1 - p.sunElement.Low) * 40
+	if math.Abs(f.BoughtJ/(86400*keepW)-1) > 1e-6 {
+		t.Errorf("bought %.0f J, by hand %.0f: the grid keeps the tank at its thermostat all day", f.BoughtJ, 86400*keepW)
+	}
+}
+
+// An upper element heats only the water above it.
+func TestUpperElement_HandComputedDay(t *testing.T) {
+	p := idle(t, 0, func(s *scenario.Scenario) { s.Elements, s.UpperPct, s.SetC = 1, 60, 60 })
+	f, ws := p.day(t, allDay, 3)
+	keepW := p.tankParams.LossWPerK * 0.4 * 40
+	if math.Abs(f.BoughtJ/(86400*keepW)-1) > 1e-9 {
+		t.Errorf("bought %.0f J, by hand %.0f", f.BoughtJ, 86400*keepW)
+	}
+	top := ws.tank.At(ws.tank.Len() - 1)
+	low := ws.tank.At(0)
+	if want := p.heated(0).after(60, 86400); math.Abs(low.TempC-want) > 1e-6 || math.Abs(top.TempC-60) > 1e-6 || math.Abs(top.Litres-0.4*p.Scenario.TankLitres) > 1e-6 {
+		t.Errorf("below %.3f degC, by hand %.3f; above %+v", low.TempC, want, top)
+	}
+}
+
+// A lying tank has more dead water under its element and gives less.
+func TestLying_LessReady(t *testing.T) {
+	up := prepared(t, func(*scenario.Scenario) {})
+	lying := prepared(t, func(s *scenario.Scenario) { s.Stands = 1 })
+	if a, b := year(t, up, hours(15, 18)).Total, year(t, lying, hours(15, 18)).Total; !(b.ShortfallJ > a.ShortfallJ) {
+		t.Errorf("short by %g J upright, %g J lying", a.ShortfallJ, b.ShortfallJ)
+	}
+	// The circular segment below a third of the height, by hand.
+	x := 1 - 2.0/3
+	segment := (math.Acos(x) - x*math.Sqrt(1-x*x)) / math.Pi
+	if math.Abs(segment-LyingHeight) > 5e-4 {
+		t.Errorf("below a third of the height lie %.4f of the volume, taken %.3f", segment, LyingHeight)
+	}
+}
