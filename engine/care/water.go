@@ -25,25 +25,34 @@ func DecimalMinutes(tempC float64) float64 {
 	return math.Max(0.5, 2*math.Pow(10, (60-tempC)/5.29))
 }
 
-// burns are seconds to a deep burn by water temperature, degC: the severer of
-// published tables (read on secondary pages).
-var burns = [...][2]float64{{45, 10800}, {47, 2700}, {48, 1200}, {49, 600}, {51, 252}, {55, 30}, {60, 5}, {65.6, 2}}
+// Seconds to a deep burn by water temperature, degC: two published tables (read on
+// secondary pages; the second is of the US Consumer Product Safety Commission).
+var burns = [...][][2]float64{
+	{{45, 10800}, {47, 2700}, {48, 1200}, {49, 600}, {51, 252}, {55, 30}, {60, 5}},
+	{{120.0/1.8 - 32/1.8, 300}, {130.0/1.8 - 32/1.8, 30}, {140.0/1.8 - 32/1.8, 6}, {150.0/1.8 - 32/1.8, 2}},
+}
 
 // BurnSeconds is how long skin stands water of a temperature until it is deeply
-// burnt, s: between published values straight in the logarithm; infinite below the
-// first, that of the last above it.
+// burnt, s: the severer of both tables, between their values straight in the
+// logarithm; infinite below the first, that of the last above it.
 func BurnSeconds(tempC float64) float64 {
-	if tempC < burns[0][0] {
-		return math.Inf(1)
-	}
-	for i := 1; i < len(burns); i++ {
-		a, b := burns[i-1], burns[i]
-		if tempC <= b[0] {
+	least := math.Inf(1)
+	for _, table := range burns {
+		at := 0
+		for at < len(table) && tempC >= table[at][0]-1e-9 {
+			at++
+		}
+		switch {
+		case at == 0: // cooler than the table goes
+		case at == len(table):
+			least = math.Min(least, table[at-1][1])
+		default:
+			a, b := table[at-1], table[at]
 			part := (tempC - a[0]) / (b[0] - a[0])
-			return math.Exp(math.Log(a[1]) + part*(math.Log(b[1])-math.Log(a[1])))
+			least = math.Min(least, math.Exp(math.Log(a[1])+part*(math.Log(b[1])-math.Log(a[1]))))
 		}
 	}
-	return burns[len(burns)-1][1]
+	return least
 }
 
 // densities of water at 1 atm, kg/m3 by degC (IAPWS, computed).

@@ -38,10 +38,7 @@ func (p *Prepared) Wiring() Wiring {
 		}
 	}
 	w.ColdC -= ColdMarginK
-	chain, err := newWiring(s)
-	if err != nil {
-		panic("simulate: a prepared house has an impossible datasheet: " + err.Error())
-	}
+	chain := p.chain
 	var full, cold pv.Strings
 	for i, modules := range [...]int{s.Modules, s.More[0].Modules, s.More[1].Modules, s.More[2].Modules} {
 		if modules == 0 {
@@ -101,10 +98,7 @@ func (p *Prepared) StuckC() float64 {
 // and the operating point: light of an hour of the day view.
 func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64, atV, atA float64) {
 	s := &p.Scenario
-	chain, err := newWiring(s)
-	if err != nil {
-		panic("simulate: a prepared house has an impossible datasheet: " + err.Error())
-	}
+	chain := p.chain
 	var all pv.Strings
 	for _, modules := range [...]int{s.Modules, s.More[0].Modules, s.More[1].Modules, s.More[2].Modules} {
 		if modules == 0 {

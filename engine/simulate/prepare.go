@@ -57,6 +57,7 @@ type Prepared struct {
 	skyColdC [12]float64
 
 	Potential Potential // of the year
+	chain     *wiring
 }
 
 // drawStep is an instant of a day at which water leaves the tank.
@@ -118,7 +119,7 @@ func (p *Prepared) finish(prev *Prepared) error {
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
 	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
-		p.sun, p.sky, p.skyColdC, p.Potential = prev.sun, prev.sky, prev.skyColdC, prev.Potential
+		p.sun, p.sky, p.skyColdC, p.Potential, p.chain = prev.sun, prev.sky, prev.skyColdC, prev.Potential, prev.chain
 	} else if err := p.setSun(); err != nil {
 		return err
 	}
@@ -231,7 +232,7 @@ func (p *Prepared) setSun() error {
 	if err != nil {
 		return err
 	}
-	p.Potential = Potential{}
+	p.Potential, p.chain = Potential{}, r.wiring
 	var unused Potential
 	for day := range climate.Days {
 		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power, &p.Potential)
