@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -38,11 +39,12 @@ type Page struct {
 	View  *view.View
 	Host  Host // nil when rendered outside a browser
 
-	Panel     int    // open panel, -1 none
-	UsesShown int    // mark whose uses are listed, -1 none
-	FindNote  string // what the search for better hours came to
-	LinkShown string
-	Copied    bool
+	Panel      int    // open panel, -1 none
+	TankMinute int    // of the day shown, at which the tank is drawn
+	UsesShown  int    // mark whose uses are listed, -1 none
+	FindNote   string // what the search for better hours came to
+	LinkShown  string
+	Copied     bool
 
 	YearsRunning bool   // many drawn years are being simulated
 	FileReading  int    // percent of a weather file that is read, -1 none
@@ -54,7 +56,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, FileReading: -1}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, FileReading: -1, TankMinute: 18 * 60}
 }
 
 // Compute takes the frame that the templates read.
@@ -361,15 +363,14 @@ func (c *Page) accuracy() string {
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
 	l := pv.DefaultLosses
-	return c.View.Words.Text(words.AlwaysAssumed, simulate.ElementVolts, 100*simulate.ElementHeight, 100*simulate.ConverterShare,
-		simulate.ConverterStart, 100*(1-l.Soiling), 100*(1-l.Mismatch), 100*(1-l.Cable), simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
+	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ElementHeight, 100*simulate.ConverterShare,
+		simulate.ConverterStart, 100*(1-l.Soiling), 100*(1-l.Mismatch), simulate.CableC, simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
 }
 
-func (c *Page) findings() []string {
-	var list []string
-	for _, f := range care.Findings(&c.Store.Scenario) {
-		list = append(list, c.View.Words.Finding(f))
-	}
+// findings are what to mind, worst first.
+func (c *Page) findings() []care.Finding {
+	list := care.Findings(c.Store.Prepared)
+	slices.SortStableFunc(list, func(a, b care.Finding) int { return int(b.Severity) - int(a.Severity) })
 	return list
 }
 

@@ -118,22 +118,23 @@ func TestPage_NodeBudget(t *testing.T) {
 
 // Each panel shows its fields with name, range and unit.
 func TestPanels_Rows(t *testing.T) {
-	s := state.Open("v=1&tank=200&modules2=2&modules3=1&modules4=1")
-	p := NewPage(s, view.New())
 	seen := map[scenario.FieldID]bool{}
-	for i := range panels {
-		p.Panel = i
-		for _, r := range (&Panels{Page: p}).rows() {
-			seen[r.id] = true
-			if r.name == "" || r.decimal && r.allowed == "" {
-				t.Errorf("%+v", r)
-			}
-			known := r.id == scenario.TankLitres || r.id == scenario.Modules2 || r.id == scenario.Modules3 || r.id == scenario.Modules4
-			if r.assumed == known {
-				t.Errorf("%s: assumed %v", r.key, r.assumed)
+	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight"} {
+		p := NewPage(state.Open(link), view.New())
+		for i := range panels {
+			p.Panel = i
+			for _, r := range (&Panels{Page: p}).rows() {
+				seen[r.id] = true
+				if r.name == "" || r.decimal && r.allowed == "" {
+					t.Errorf("%+v", r)
+				}
+				if r.assumed == p.Store.Scenario.Known.Has(r.id) {
+					t.Errorf("%s: assumed %v", r.key, r.assumed)
+				}
 			}
 		}
 	}
+	p := NewPage(state.Open("v=1&modules2=2&modules3=1&modules4=1"), view.New())
 	if len((&Panels{Page: p}).furtherPlanes()) != 3 || (&Panels{Page: p}).canAddPlane() {
 		t.Error("three further planes are all there may be")
 	}

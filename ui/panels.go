@@ -14,6 +14,9 @@ type Panels struct{ Page *Page }
 // WeatherPanel is the id of the group that shows the climate.
 const WeatherPanel = "panel-weather"
 
+// WiringPanel is that of the group that shows the strings' curve.
+const WiringPanel = "panel-wiring"
+
 type panel struct {
 	id     string
 	title  words.Key
@@ -27,9 +30,14 @@ var panels = []panel{
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4, scenario.Horizon}},
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
+	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV,
+		scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.CableM, scenario.CableSize,
+		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
-		scenario.LossKWh, scenario.RoomC}},
-	{"panel-backup", words.PanelBackup, nil},
+		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC,
+		scenario.Elements, scenario.UpperPct, scenario.Stands}},
+	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres, scenario.RescueLitres, scenario.HeatUp,
+		scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}},
 }
 
@@ -40,6 +48,7 @@ type row struct {
 	value, unit, allowed      string
 	problem                   string
 	choices                   []string
+	findings                  []string
 	chosen                    int
 	assumed, decimal, isPlace bool
 }
@@ -57,7 +66,13 @@ func (c *Panels) rows() []row {
 		}
 		f := scenario.FieldOf(id)
 		text := w.Fields[id]
-		r := row{id: id, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.problem(id),
+		var mind []string
+		for _, f := range c.Page.findings() {
+			if f.Field == id {
+				mind = append(mind, w.Finding(f))
+			}
+		}
+		r := row{id: id, findings: mind, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.problem(id),
 			assumed: !s.Scenario.Known.Has(id), isPlace: id == scenario.Place}
 		if f.Kind == scenario.Choice {
 			r.choices, r.chosen = text.Choices, int(f.Get(&s.Scenario))
@@ -82,6 +97,18 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 	switch {
 	case id >= scenario.Modules2 && id <= scenario.Face4:
 		return s.More[(id-scenario.Modules2)/3].Modules > 0
+	case id == scenario.ConverterLowV, id == scenario.ConverterHighV, id == scenario.ConverterW:
+		return s.Coupling == scenario.Converter
+	case id == scenario.LossKWh:
+		return s.LossBy == scenario.LossFigure
+	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
+		return s.LossBy == scenario.LossOvernight
+	case id == scenario.UpperPct:
+		return s.Elements == 1
+	case id == scenario.KeepLitres:
+		return s.Rule == scenario.SunFirst
+	case id == scenario.AwayFrom:
+		return s.AwayDays > 0
 	case id == scenario.ShiftMin:
 		return s.Weather != ""
 	case id == scenario.DrawsBy:

@@ -16,7 +16,8 @@ type Skyline struct{ Page *Page }
 
 func skylineFrame() string { return fmt.Sprintf("0 0 %d %d", skyline.Width, skyline.Height) }
 
-func skylineNumber(v float64) string { return strconv.FormatFloat(v, 'f', 1, 64) }
+// svgNumber writes a length of a picture.
+func svgNumber(v float64) string { return strconv.FormatFloat(v, 'f', 1, 64) }
 
 func (c *Skyline) name() string { return c.Page.T(words.SkylineName) }
 
@@ -43,10 +44,10 @@ type skylineMark struct{ class, x, y, text string }
 
 func (c *Skyline) marks() (list []skylineMark) {
 	for i, key := range []words.Key{words.North, words.East, words.South, words.West} {
-		list = append(list, skylineMark{"skyline-side", skylineNumber(skyline.X(float64(90*i), c.south())), "146", c.Page.T(key)})
+		list = append(list, skylineMark{"skyline-side", svgNumber(skyline.X(float64(90*i), c.south())), "146", c.Page.T(key)})
 	}
 	for _, e := range []float64{0, 30, 60} {
-		list = append(list, skylineMark{"skyline-height", "25", skylineNumber(skyline.Y(e) + 4), format.Number(e, 0) + "\u00b0"})
+		list = append(list, skylineMark{"skyline-height", "25", svgNumber(skyline.Y(e) + 4), format.Number(e, 0) + "\u00b0"})
 	}
 	return list
 }

@@ -60,6 +60,9 @@ func (a *app) showStrip() { a.charts.show(a, "strip", a.view.Strip(a.store)) }
 // showCharts draws all charts that the page has.
 func (a *app) showCharts() {
 	a.showStrip()
+	if a.page.Shows(ui.WiringPanel) {
+		a.charts.show(a, "iv", a.view.IV(a.store))
+	}
 	if a.page.Shows(ui.WeatherPanel) {
 		a.charts.show(a, "climate", a.view.Climate(a.store))
 	}

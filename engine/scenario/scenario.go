@@ -191,9 +191,19 @@ func Defaults(version int) Scenario {
 // module (common practice, no source); it stands in where the datasheet's is not known.
 const ShortOverMost = 1.0623
 
+// MostOverOpen is the voltage at maximum power over that without load, as
+// ShortOverMost.
+const MostOverOpen = 0.8387
+
 // Settle brings assumed values that follow from others into line with them: the clock
 // of the place, the short circuit of modules of other watts.
 func (s *Scenario) Settle() {
+	switch open, most := s.Known.Has(OpenV), s.Known.Has(MostV); {
+	case open && !most:
+		s.MostV = math.Round(MostOverOpen*s.OpenV*10) / 10
+	case most && !open:
+		s.OpenV = math.Min(200, math.Round(s.MostV/MostOverOpen*10)/10)
+	}
 	if !s.Known.Has(ShortA) {
 		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
 	}

@@ -17,21 +17,37 @@ type Point struct {
 	Cost    float64 // spent since midnight
 	BoughtJ float64 // since midnight
 	MeanC   float64
+
+	from, count int // its layers
 }
 
 // samplesPerDay is how often a traced day is looked at beside its events.
 const samplesPerDay = 96
 
 // Trace is a day's curve: event-exact at draws, every quarter of an hour between.
-type Trace struct{ Points []Point }
+type Trace struct {
+	Points []Point
+	layers []tank.Layer // of all points, one after the other
+}
+
+// Layers returns the tank's layers at a point, bottom to top.
+func (tr *Trace) Layers(point int) []tank.Layer {
+	p := &tr.Points[point]
+	return tr.layers[p.from : p.from+p.count]
+}
 
 func (tr *Trace) point(r *dayRun, at, coldC float64, f *Flows) {
 	if tr == nil {
 		return
 	}
+	t := &r.ws.tank
 	tr.Points = append(tr.Points, Point{
-		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, MeanC: r.ws.tank.MeanC(),
+		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, MeanC: t.MeanC(),
+		from: len(tr.layers), count: t.Len(),
 	})
+	for i := range t.Len() {
+		tr.layers = append(tr.layers, t.At(i))
+	}
 }
 
 // usable litres; a tank that needs no heat gives what it holds.
@@ -137,7 +153,7 @@ func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, ou
 // traced runs a day from the tank's present state and keeps its curve.
 func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	p, ws := r.p, r.ws
-	out.Trace.Points = out.Trace.Points[:0]
+	out.Trace.Points, out.Trace.layers = out.Trace.Points[:0], out.Trace.layers[:0]
 	r.trace = &out.Trace
 	r.trace.point(r, 0, coldC, &Flows{})
 	r.run(sun, coldC, &out.Flows)

@@ -76,6 +76,10 @@ func (p *Prepared) Wiring() Wiring {
 	return w
 }
 
+// ElementHeights are where the elements sit, as shares of the water below them: the
+// sun's and the grid's, equal where there is one.
+func (p *Prepared) ElementHeights() (sun, grid float64) { return p.sunElement.Low, p.backupElement.Low }
+
 // BelowElements is the water that no element reaches, L.
 func (p *Prepared) BelowElements() float64 { return p.sunElement.Low * p.Scenario.TankLitres }
 
@@ -94,32 +98,66 @@ func (p *Prepared) StuckC() float64 {
 	return p.roomC + most/p.tankParams.LossWPerK
 }
 
-// IVCurve are points of the strings' common curve in an hour's light, for a picture,
-// and the operating point: light of an hour of the day view.
-func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64, atV, atA float64) {
+// strings are all strings in one light and cell temperature, soiling and mismatch
+// counted.
+func (p *Prepared) strings(irradiance, cellC float64) (all pv.Strings) {
 	s := &p.Scenario
-	chain := p.chain
-	var all pv.Strings
 	for _, modules := range [...]int{s.Modules, s.More[0].Modules, s.More[1].Modules, s.More[2].Modules} {
 		if modules == 0 {
 			continue
 		}
 		inString, strings, _ := InStrings(modules, s.InString)
-		one := chain.module.At(irradiance*pv.DefaultLosses.Factor(), cellC)
+		one := p.chain.module.At(irradiance*pv.DefaultLosses.Factor(), cellC)
 		long := one.Series(inString)
 		all = append(all, long.Parallel(strings))
 	}
+	return all
+}
+
+// Working is where the strings work in one light on all planes.
+type Working struct {
+	Volts, Amps float64
+	MostW       float64 // every string at its own maximum
+	FitOhms     float64 // the resistance that would hold them there
+}
+
+// Working returns the operating point in one light (W/m2) and cell temperature (degC).
+func (p *Prepared) Working(irradiance, cellC float64) (w Working) {
+	s, all := &p.Scenario, p.strings(irradiance, cellC)
+	for i := range all {
+		v, a := all[i].MaximumPower()
+		w.MostW += v * a
+	}
+	if v, a := all.MaximumPower(0, math.Inf(1)); a > 0 {
+		w.FitOhms = v / a
+	}
+	if s.Coupling == scenario.Converter {
+		w.Volts, w.Amps = all.MaximumPower(s.ConverterLowV, s.ConverterHighV)
+		return w
+	}
+	ohms := p.chain.direct.ElementOhms
+	if s.Coupling == scenario.Staged {
+		best := 0.0
+		for _, stage := range p.chain.staged.Ohms {
+			if v, a := all.IntoOhms(stage + p.chain.direct.CableOhms); v*a > best {
+				best, ohms = v*a, stage
+			}
+		}
+	}
+	w.Volts, w.Amps = all.IntoOhms(ohms + p.chain.direct.CableOhms)
+	return w
+}
+
+// IVCurve are points of the strings' common curve in one light, and where they work.
+func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64, atV, atA float64) {
+	all := p.strings(irradiance, cellC)
 	open := all.OpenCircuitV()
 	for i := range points {
 		v := open * float64(i) / float64(points-1)
 		volts, amps = append(volts, v), append(amps, all.CurrentA(v))
 	}
-	if s.Coupling == scenario.Converter {
-		atV, atA = all.MaximumPower(s.ConverterLowV, s.ConverterHighV)
-	} else {
-		atV, atA = all.IntoOhms(chain.direct.ElementOhms + chain.direct.CableOhms)
-	}
-	return volts, amps, atV, atA
+	w := p.Working(irradiance, cellC)
+	return volts, amps, w.Volts, w.Amps
 }
 
 // ElementOhms is the element's resistance from its plate.

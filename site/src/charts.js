@@ -24,11 +24,11 @@ window.suncaskCharts = {
     charts[name] = { drawn, ends: [] }
   },
   // data takes numbers as little-endian doubles: how many vertical axes, their ends,
-  // then for each series its length and its points.
+  // the ends across, then for each series its length and its points.
   data (name, bytes, count) {
     const chart = charts[name]
     const n = new Float64Array(bytes.buffer, bytes.byteOffset, count)
-    const from = 1 + 2 * n[0]
+    const from = 3 + 2 * n[0]
     const ends = n.slice(1, from)
     const series = []
     for (let i = from; i < count;) {
@@ -44,7 +44,9 @@ window.suncaskCharts = {
     if (ends.some((v, i) => v !== chart.ends[i])) {
       chart.ends = ends
       change.yAxis = []
-      for (let i = 0; i < ends.length; i += 2) {
+      const [left, right] = ends.slice(-2)
+      if (right > left) change.xAxis = [{ min: left, max: right, interval: right }]
+      for (let i = 0; i < ends.length - 2; i += 2) {
         change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: ends[i + 1] - ends[i] })
       }
     }

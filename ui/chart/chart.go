@@ -21,7 +21,7 @@ var (
 func All() ([]byte, error) {
 	themes := map[string]map[string]*options{}
 	for name, p := range map[string]Palette{"light": LightTheme, "dark": DarkTheme} {
-		themes[name] = map[string]*options{"strip": p.strip(), "climate": p.climate()}
+		themes[name] = map[string]*options{"strip": p.strip(), "climate": p.climate(), "iv": p.iv()}
 	}
 	return json.Marshal(themes)
 }

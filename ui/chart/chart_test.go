@@ -25,6 +25,7 @@ func TestAll_MatchesData(t *testing.T) {
 	want := map[string]struct{ axes, series int }{
 		"strip":   {curve.StripAxes, curve.StripSeries},
 		"climate": {curve.ClimateAxes, curve.ClimateSeries},
+		"iv":      {curve.IVAxes, curve.IVSeries},
 	}
 	for _, theme := range []string{"light", "dark"} {
 		if len(themes[theme]) != len(want) {

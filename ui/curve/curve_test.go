@@ -43,11 +43,11 @@ func TestAppend_Layout(t *testing.T) {
 	d.Axes[WaterAxis].Max, d.Axes[MoneyAxis].Max = 300, 2
 	d.Series[Water] = []Point{{0, 1}, {24, 2}}
 	got := d.Append(nil)
-	if len(got) != 1+2*StripAxes+StripSeries+4 || got[0] != StripAxes || got[2] != 300 || got[4] != 2 || got[5] != 2 || got[8] != 24 || got[9] != 2 {
+	if len(got) != 3+2*StripAxes+StripSeries+4 || got[0] != StripAxes || got[2] != 300 || got[4] != 2 || got[7] != 2 || got[10] != 24 || got[11] != 2 {
 		t.Errorf("%v", got)
 	}
 	d.Clear(StripAxes, StripSeries)
-	if len(d.Append(nil)) != 1+2*StripAxes+StripSeries {
+	if len(d.Append(nil)) != 3+2*StripAxes+StripSeries {
 		t.Error("Clear keeps points")
 	}
 }

@@ -5,6 +5,7 @@ import "math"
 // Data is what changes of a chart: the ends of its vertical axes and its curves.
 type Data struct {
 	Axes   []Axis
+	Across Axis // ends of the horizontal axes; 0 to 0: as described
 	Series [][]Point
 }
 
@@ -12,12 +13,13 @@ type Data struct {
 type Axis struct{ Min, Max float64 }
 
 // Append writes the data as numbers for the page's script: how many axes, their
-// ends, then for each series its length and its points.
+// ends, those of the horizontal ones, then for each series its length and its points.
 func (d *Data) Append(out []float64) []float64 {
 	out = append(out, float64(len(d.Axes)))
 	for _, a := range d.Axes {
 		out = append(out, a.Min, a.Max)
 	}
+	out = append(out, d.Across.Min, d.Across.Max)
 	for _, list := range d.Series {
 		out = append(out, float64(len(list)))
 		for _, p := range list {

@@ -27,6 +27,19 @@ const (
 	ClimateSeries
 )
 
+// Series of the strings' chart: current over voltage.
+const (
+	Curve1000 = iota
+	Curve500
+	Curve200
+	ElementLine // of the resistance
+	WorkPoints  // where the strings work in each light
+	IVSeries
+)
+
+// IVAxes is how many vertical axes it has.
+const IVAxes = 1
+
 // Vertical axes of the climate's chart.
 const (
 	LightAxis = iota

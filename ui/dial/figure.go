@@ -7,21 +7,22 @@ import (
 
 // Input is what the figure shows, in plain numbers. Minutes are of the local day.
 type Input struct {
-	Windows     []Window    // backup hours: one or two
-	Rise, Set   float64     // where day staves meet night staves
-	SunW        [24]float64 // mean power that could reach the element
-	FullSunW    float64     // the power of the tallest petal
-	Prices      []Band      // of the whole day, in order
-	Uses        []Mark
-	Pool        []Sample // usable litres over the day
-	Before      []Sample // the same when the gesture began; empty otherwise
-	FullL       float64  // tank full
-	ShowerL     float64  // litres of one shower, for the rings
-	BeforeEdges []int    // the grips' minutes when the gesture began; empty otherwise
-	HeldGrip    int      // 0 start, 1 end, 2 and 3 of the second window, -1 none
-	Ghost       int      // minute of an edge that a second tap would set, -1 none
-	Ahead       []Place  // of the held grip, evenly over the day; empty until known
-	Best        int      // index of the best of them, -1 none
+	Windows        []Window    // backup hours: one or two
+	Rise, Set      float64     // where day staves meet night staves
+	SunW           [24]float64 // mean power that could reach the element
+	FullSunW       float64     // the power of the tallest petal
+	Prices         []Band      // of the whole day, in order
+	OutFrom, OutTo int         // hours without grid, minutes; equal: none
+	Uses           []Mark
+	Pool           []Sample // usable litres over the day
+	Before         []Sample // the same when the gesture began; empty otherwise
+	FullL          float64  // tank full
+	ShowerL        float64  // litres of one shower, for the rings
+	BeforeEdges    []int    // the grips' minutes when the gesture began; empty otherwise
+	HeldGrip       int      // 0 start, 1 end, 2 and 3 of the second window, -1 none
+	Ghost          int      // minute of an edge that a second tap would set, -1 none
+	Ahead          []Place  // of the held grip, evenly over the day; empty until known
+	Best           int      // index of the best of them, -1 none
 }
 
 // Place is what one place of the held grip would give: its cost between the
@@ -88,6 +89,17 @@ func (in *Input) scaleL() float64 {
 	return most
 }
 
+// outage is an arc outside the staves over the hours without grid.
+func (in *Input) outage() string {
+	if in.OutFrom == in.OutTo {
+		return ""
+	}
+	var p path
+	from := float64(in.OutFrom)
+	p.sector(from, from+float64(Length(in.OutFrom, in.OutTo, false)), outageR, outageR+4)
+	return string(p)
+}
+
 // Figure appends the attributes of everything that can change, in a fixed order
 // of elements.
 func (in *Input) Figure(list []Attr) []Attr {
@@ -103,6 +115,7 @@ func (in *Input) Figure(list []Attr) []Attr {
 	}
 	set("petals", "d", in.petals())
 	set("price-ring", "d", in.prices())
+	set("outage", "d", in.outage())
 	scale := in.scaleL()
 	set("pool-full", "d", ring(poolRadius(in.FullL, scale)))
 	rings := Rings(in.ShowerL, in.FullL)

@@ -19,6 +19,7 @@ const (
 	windowR = 128.0 // inner edge of staves in the backup hours
 	staveR  = 133.0 // inner edge of the others
 	rimR    = 156.0 // outer edge of all
+	outageR = 159.0 // arc of the hours without grid
 	petalR  = 16.0  // height of the tallest petal
 )
 

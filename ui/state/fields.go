@@ -43,6 +43,7 @@ func (s *Store) Confirm(id scenario.FieldID) {
 func (s *Store) change(id scenario.FieldID, next scenario.Scenario, typed string) {
 	delete(s.Refused, id)
 	next.Known = next.Known.With(id)
+	next.Settle()
 	s.replace(id, next, typed)
 }
 
@@ -54,8 +55,8 @@ func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed strin
 	}
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	if err != nil {
-		problem := weatherProblem(&next, err)
-		if id == scenario.MonthGHI {
+		problem := prepareProblem(&next, err)
+		if id == scenario.MonthGHI && problem.Code != scenario.ImpossibleSheet {
 			problem.Field, problem.Code, problem.Got = id, scenario.MonthTooBright, typed
 		}
 		s.Refused[id] = Refused{Typed: typed, Problem: problem}

@@ -5,13 +5,16 @@ package state
 
 import (
 	"errors"
+	"math"
 
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
 	"suncask/engine/plan"
+	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
+	"suncask/ui/format"
 )
 
 // undoDepth is how many changes can be taken back.
@@ -64,6 +67,9 @@ type Store struct {
 	spread   Spread
 	spreadOf scenario.Scenario
 
+	rules   [3]simulate.Flows
+	rulesOf scenario.Scenario
+
 	refusedMonth int // of the monthly value in Refused
 
 	cold   [12]float64 // monthly means of the cold water
@@ -88,14 +94,25 @@ func Open(fragment string) *Store {
 func (s *Store) Load(fragment string) {
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
-	if err != nil {
-		problems = append(problems, weatherProblem(&next, err))
-		d := scenario.Defaults(scenario.LatestVersion)
-		next.Place, next.GHI = d.Place, d.GHI
-		next.Settle()
-		if p, err = simulate.Prepare(&next, nil, nil); err != nil {
-			panic("state: the default place has no weather: " + err.Error())
+	for range 2 { // a datasheet, and a place
+		if err == nil {
+			break
 		}
+		problem := prepareProblem(&next, err)
+		problems = append(problems, problem)
+		d := scenario.Defaults(scenario.LatestVersion)
+		if problem.Code == scenario.ImpossibleSheet {
+			next.OpenV, next.MostV, next.VoltPct = d.OpenV, d.MostV, d.VoltPct
+			next.ModuleW = d.ModuleW
+			next.Known = next.Known.Without(scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.ModuleW)
+		} else {
+			next.Place, next.GHI = d.Place, d.GHI
+		}
+		next.Settle()
+		p, err = simulate.Prepare(&next, s.files[next.Weather], nil)
+	}
+	if err != nil {
+		panic("state: the default house cannot be prepared: " + err.Error())
 	}
 	if s.Prepared != nil && next != s.Scenario {
 		s.remember()
@@ -105,8 +122,27 @@ func (s *Store) Load(fragment string) {
 	s.use(next, p)
 }
 
-// weatherProblem turns a refused record into words' terms.
-func weatherProblem(next *scenario.Scenario, err error) scenario.Problem {
+// sheetFields are the fields of a datasheet's values.
+var sheetFields = map[pv.Value]scenario.FieldID{pv.OpenCircuit: scenario.OpenV, pv.ShortCircuit: scenario.ShortA, pv.MaximumVoltage: scenario.MostV,
+	pv.MaximumCurrent: scenario.ModuleW, pv.VoltageChange: scenario.VoltPct, pv.CellCount: scenario.OpenV, pv.CurrentChange: scenario.ShortA}
+
+// prepareProblem turns a refused record or datasheet into words' terms.
+func prepareProblem(next *scenario.Scenario, err error) scenario.Problem {
+	var sheet *pv.DatasheetError
+	if errors.As(err, &sheet) {
+		scale := 1.0
+		switch sheet.Value {
+		case pv.MaximumCurrent: // the page asks for watts
+			scale = next.MostV
+		case pv.VoltageChange:
+			scale = 100 / next.OpenV
+		case pv.CellCount:
+			return scenario.Problem{Field: scenario.OpenV, Code: scenario.ImpossibleSheet, Got: format.Input(next.OpenV), Min: 5, Max: 200}
+		}
+		round := func(v float64) float64 { return math.Round(v*scale*100) / 100 }
+		return scenario.Problem{Field: sheetFields[sheet.Value], Code: scenario.ImpossibleSheet, Got: format.Input(round(sheet.Got)),
+			Min: round(sheet.Min), Max: round(sheet.Max)}
+	}
 	p := scenario.Problem{Field: scenario.Place, Code: scenario.WeatherRefused, Got: next.Place}
 	var bright *climate.ClearSkyError
 	if errors.As(err, &bright) {

@@ -26,6 +26,7 @@ type View struct {
 	list    []dial.Attr
 	strip   curve.Data
 	climate curve.Data
+	iv      curve.Data
 }
 
 // New returns a view in English.
@@ -163,6 +164,9 @@ func (v *View) figures(s *state.Store) {
 	v.set("change-cool", "", cool)
 }
 
+// CoolDays says on how many days a use ran cool.
+func (v *View) CoolDays(n int32) string { return v.Words.Text(words.CoolDays, days(n)) }
+
 func days(n int32) string {
 	if n == 1 {
 		return "1" + format.Space + "day"
@@ -254,6 +258,7 @@ func (v *View) fill(s *state.Store) {
 	in.SunW = d.SunW
 	in.FullSunW = math.Max(1, math.Min(sc.ElementW, float64(sc.Modules)*sc.ModuleW))
 	in.Prices = bands(sc, in.Prices[:0])
+	in.OutFrom, in.OutTo = sc.OutFrom, sc.OutTo
 	in.Uses = Marks(s, in.Uses)
 	in.Pool = state.Points(d.Trace.Points, in.Pool)
 	in.FullL = d.FullL

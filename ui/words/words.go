@@ -82,6 +82,26 @@ const (
 	PanelRoof
 	PanelTank
 	PanelPrices
+	PanelWiring
+	PotentialName
+	PotentialAll
+	PotentialCoupling
+	PotentialCable
+	PotentialConverter
+	PotentialOver
+	PotentialDisplaced
+	PotentialFull
+	PotentialWater
+	IVName
+	IVCurves
+	IVVolts
+	IVTwin   // args: volts, amperes, % at three lights, ohms, ohms
+	TankName // args: clock time
+	TankHour
+	TankTwin    // args: top, bottom, mean, litres
+	RuleChanges // args: rule, money, cool days
+	CoolDays    // args: days
+	OutagePart
 	LinkRefused
 	LinkCopied
 	LinkHere
@@ -221,7 +241,18 @@ func list(names []string) string {
 
 // Finding says what a finding means, with its numbers.
 func (c *Catalogue) Finding(f care.Finding) string {
-	return fmt.Sprintf(c.Findings[f.Code], format.Number(f.Args[0], 0), format.Number(f.Args[1], 0))
+	var args [len(f.Args)]any
+	for i, v := range f.Args {
+		decimals := 0
+		if a := math.Abs(v); a > 0 && a < 10 && a != math.Round(a) {
+			decimals = 1
+		}
+		args[i] = format.Number(v, decimals)
+		if math.IsInf(v, 0) {
+			args[i] = "\u221e"
+		}
+	}
+	return fmt.Sprintf(c.Findings[f.Code]+"%.0[1]s%.0[2]s%.0[3]s", args[:]...)
 }
 
 // FileError says why a weather file was refused, and where.

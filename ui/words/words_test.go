@@ -31,7 +31,7 @@ func TestEnglish_Complete(t *testing.T) {
 		}
 	}
 	for _, code := range care.Codes() {
-		if text := c.Finding(care.Finding{Code: code, Args: [2]float64{55, 60}}); !strings.Contains(text, "55") {
+		if text := c.Finding(care.Finding{Code: code, Args: [3]float64{55, 60, 65}}); !strings.Contains(text, "55") || strings.Contains(text, "%!") {
 			t.Errorf("finding %d: %q", code, text)
 		}
 	}

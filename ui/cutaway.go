@@ -1,0 +1,82 @@
+package ui
+
+import (
+	"math"
+	"strconv"
+
+	"github.com/vugu/vugu"
+
+	"suncask/ui/format"
+	"suncask/ui/words"
+)
+
+// Cutaway shows the layers of the tank at an hour of the day shown.
+type Cutaway struct{ Page *Page }
+
+// tankTop and tankHeight are the tank's place in the picture.
+const tankTop, tankHeight = 2.0, 200.0
+
+func (c *Cutaway) clock() string { return format.Clock(c.Page.TankMinute % 1440) }
+
+func (c *Cutaway) name() string { return c.Page.View.Words.Text(words.TankName, c.clock()) }
+
+func (c *Cutaway) value() string { return strconv.Itoa(c.Page.TankMinute) }
+
+func (c *Cutaway) turn(event vugu.DOMEvent) {
+	if minute, err := strconv.Atoi(event.PropString("target", "value")); err == nil && minute >= 0 && minute <= 1440 {
+		c.Page.TankMinute = minute
+	}
+}
+
+// point is the last point of the day's curve up to the hour.
+func (c *Cutaway) point() int {
+	points := c.Page.Store.Results.Day.Trace.Points
+	at := 0
+	for i := range points {
+		if points[i].Minute <= float64(c.Page.TankMinute)+1e-6 {
+			at = i
+		}
+	}
+	return at
+}
+
+type tankLayer struct{ class, y, height string }
+
+// layers are those of the tank, bottom to top, in a colour for every 5 degrees.
+func (c *Cutaway) layers() (list []tankLayer) {
+	below, litres := 0.0, c.Page.Store.Scenario.TankLitres
+	for _, l := range c.Page.Store.Results.Day.Trace.Layers(c.point()) {
+		step := max(0, min(14, int(math.Floor((l.TempC-10)/5))))
+		height := l.Litres / litres * tankHeight
+		list = append(list, tankLayer{"warm warm-" + strconv.Itoa(step), svgNumber(tankTop + tankHeight - below - height), svgNumber(height)})
+		below += height
+	}
+	return list
+}
+
+// elements are the lines of the one or two elements.
+func (c *Cutaway) elements() (list []string) {
+	sun, grid := c.Page.Store.Prepared.ElementHeights()
+	for i, at := range []float64{sun, grid} {
+		if i == 1 && grid == sun {
+			break
+		}
+		y := svgNumber(tankTop + tankHeight*(1-at))
+		list = append(list, "M78 "+y+"H30q-8 0 -8 -4t8 -4H78")
+	}
+	return list
+}
+
+// marks are the temperatures of top and bottom beside the tank.
+func (c *Cutaway) marks() [][2]string {
+	layers := c.Page.Store.Results.Day.Trace.Layers(c.point())
+	degrees := func(v float64) string { return format.Number(v, 0) + "\u00b0" }
+	return [][2]string{{"14", degrees(layers[len(layers)-1].TempC)}, {"200", degrees(layers[0].TempC)}}
+}
+
+func (c *Cutaway) twin() string {
+	at := c.point()
+	layers, p := c.Page.Store.Results.Day.Trace.Layers(at), c.Page.Store.Results.Day.Trace.Points[at]
+	return c.Page.View.Words.Text(words.TankTwin, format.Number(layers[len(layers)-1].TempC, 0), format.Number(layers[0].TempC, 0),
+		format.Number(p.MeanC, 0), format.Number(p.UsableL, 0))
+}

@@ -1,0 +1,30 @@
+package state
+
+import (
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// Rules are the years under each rule for who has the element, the house otherwise as
+// it is.
+func (s *Store) Rules() [3]simulate.Flows {
+	if s.rulesOf == s.Scenario {
+		return s.rules
+	}
+	s.rulesOf = s.Scenario
+	for rule := range s.rules {
+		next := s.Scenario
+		next.Rule = scenario.Rule(rule)
+		if next.Rule == s.Scenario.Rule {
+			s.rules[rule] = s.Results.Year.Total
+			continue
+		}
+		p, err := simulate.Prepare(&next, s.File(), s.Prepared)
+		if err != nil {
+			panic("state: a house in use cannot be prepared: " + err.Error())
+		}
+		p.RunYear(next.Backup, &s.ws, &s.year)
+		s.rules[rule] = s.year.Total
+	}
+	return s.rules
+}

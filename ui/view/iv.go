@@ -1,0 +1,64 @@
+package view
+
+import (
+	"math"
+
+	"suncask/engine/pv"
+	"suncask/engine/scenario"
+	"suncask/ui/curve"
+	"suncask/ui/format"
+	"suncask/ui/state"
+	"suncask/ui/words"
+)
+
+// ivLights are the lights of the strings' chart, W/m2, with modules in air of ivAirC.
+var ivLights = [...]float64{1000, 500, 200}
+
+const (
+	ivAirC   = 20.0
+	ivPoints = 40
+)
+
+// IV returns the data of the strings' chart; valid until the next call.
+func (v *View) IV(s *state.Store) *curve.Data {
+	c := &v.iv
+	c.Clear(curve.IVAxes, curve.IVSeries)
+	mostV, mostA := 1.0, 0.1
+	for i, g := range ivLights {
+		volts, amps, atV, atA := s.Prepared.IVCurve(g, pv.CellFaiman(g, ivAirC, 1), ivPoints)
+		for k := range volts {
+			c.Series[i] = append(c.Series[i], curve.Point{X: volts[k], Y: amps[k]})
+			mostV, mostA = math.Max(mostV, volts[k]), math.Max(mostA, amps[k])
+		}
+		c.Series[curve.WorkPoints] = append(c.Series[curve.WorkPoints], curve.Point{X: atV, Y: atA})
+	}
+	c.Axes[0] = curve.Axis{Max: curve.Nice(mostA)}
+	c.Across = curve.Axis{Max: curve.Nice(mostV)}
+	// A straight element meets the curves where they work; a converter's does not.
+	if s.Scenario.Coupling != scenario.Converter {
+		ohms := s.Prepared.ElementOhms()
+		end := math.Min(c.Across.Max, c.Axes[0].Max*ohms)
+		c.Series[curve.ElementLine] = append(c.Series[curve.ElementLine], curve.Point{}, curve.Point{X: end, Y: end / ohms})
+	}
+	return c
+}
+
+// IVTwin is the strings' chart in words.
+func (v *View) IVTwin(s *state.Store) string {
+	var at [len(ivLights)]string
+	var volts, amps float64
+	fit := 0.0
+	for i, g := range ivLights {
+		p := s.Prepared.Working(g, pv.CellFaiman(g, ivAirC, 1))
+		share := 0.0
+		if p.MostW > 0 {
+			share = 100 * p.Volts * p.Amps / p.MostW
+		}
+		at[i] = format.Number(share, 0)
+		if i == 0 {
+			volts, amps, fit = p.Volts, p.Amps, p.FitOhms
+		}
+	}
+	return v.Words.Text(words.IVTwin, format.Number(volts, 0), format.Number(amps, 1), at[0], at[1], at[2],
+		format.Number(s.Prepared.ElementOhms(), 1), format.Number(fit, 1))
+}
