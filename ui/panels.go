@@ -3,6 +3,7 @@ package ui
 import (
 	"github.com/vugu/vugu"
 
+	"suncask/engine/care"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 	"suncask/ui/words"
@@ -48,7 +49,7 @@ type row struct {
 	value, unit, allowed      string
 	problem                   string
 	choices                   []string
-	findings                  []string
+	findings                  []care.Finding
 	chosen                    int
 	assumed, decimal, isPlace bool
 }
@@ -66,10 +67,10 @@ func (c *Panels) rows() []row {
 		}
 		f := scenario.FieldOf(id)
 		text := w.Fields[id]
-		var mind []string
+		var mind []care.Finding
 		for _, f := range c.Page.findings() {
 			if f.Field == id {
-				mind = append(mind, w.Finding(f))
+				mind = append(mind, f)
 			}
 		}
 		r := row{id: id, findings: mind, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.problem(id),

@@ -26,7 +26,7 @@ const (
 	// degC.
 	ReadingsImpossible
 	// FailedClosed: where the water would go if the sun's thermostat stuck. Args: that
-	// temperature, of a usual cut-out, degC.
+	// temperature, at most boiling; of a usual cut-out, degC.
 	FailedClosed
 	// Expands: water that a heat-up pushes out. Args: litres, hottest thermostat, degC.
 	Expands

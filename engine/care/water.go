@@ -11,6 +11,7 @@ import (
 const (
 	storeC  = 60.0 // store at 60 degC or more
 	tapC    = 50.0 // above this at a tap a mixing valve is advised
+	boilC   = 100.0
 	cutOutC = 88.0 // a usual independent cut-out (common practice, no source)
 )
 
@@ -96,7 +97,7 @@ func water(p *simulate.Prepared) (list []Finding) {
 		}
 	}
 	if stuck := p.StuckC(); stuck > cutOutC {
-		list = append(list, Finding{Code: FailedClosed, Severity: Caution, Args: [3]float64{stuck, cutOutC}, Field: scenario.SunLimitC,
+		list = append(list, Finding{Code: FailedClosed, Severity: Caution, Args: [3]float64{math.Min(stuck, boilC), cutOutC}, Field: scenario.SunLimitC,
 			Source: "equilibrium of the sunniest month's mean power and the standing loss; cut-out: common practice, no source"})
 	}
 	list = append(list, Finding{Code: Expands, Severity: Note, Args: [3]float64{Expansion(hottest) * s.TankLitres, hottest}, Field: scenario.TankLitres,

@@ -115,7 +115,7 @@ var english = Catalogue{
 		care.StoredScalds:          "The tank may hold water of %[1]s \u00b0C, which burns skin deeply within %[3]s s. Above %[2]s \u00b0C at a tap a thermostatic mixing valve is needed.",
 		care.BelowElement:          "%[1]s of %[2]s L lie below the lowest element: no heating reaches them, the weekly heat-up neither.",
 		care.ReadingsImpossible:    "A tank cannot cool from %[1]s to %[2]s \u00b0C in a room of %[3]s \u00b0C: the figure for 24 h is used instead.",
-		care.FailedClosed:          "If the sun's thermostat stuck closed, water would go towards %[1]s \u00b0C in the sunniest month. An independent cut-out (usually %[2]s \u00b0C) and a relief valve are needed.",
+		care.FailedClosed:          "If the sun's thermostat stuck closed, water would go on to %[1]s \u00b0C in the sunniest month. An independent cut-out (usually %[2]s \u00b0C) and a relief valve are needed.",
 		care.Expands:               "Heated from cold to %[2]s \u00b0C the water grows by %[1]s L: a relief valve that drips then is normal, and it is never blocked.",
 		care.AboveLowVoltage:       "On the coldest day (%[3]s \u00b0C) a string reaches %[1]s V, above the %[2]s V d.c. of extra-low voltage: touching it can kill, and it is work for licensed people.",
 		care.ConverterOverVoltage:  "On the coldest day a string reaches %[1]s V; the converter bears %[2]s V. Fewer modules in a string.",
