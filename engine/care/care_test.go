@@ -1,12 +1,11 @@
 package care
 
 import (
-	"encoding/json"
 	"math"
-	"os"
 	"strconv"
 	"testing"
 
+	"suncask/engine/published"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 )
@@ -94,27 +93,12 @@ func TestFindings_BothSides(t *testing.T) {
 	}
 }
 
-func read(t *testing.T, file, name string, into any) {
-	t.Helper()
-	raw, err := os.ReadFile("../../testdata/" + file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	all := map[string]json.RawMessage{}
-	if err := json.Unmarshal(raw, &all); err != nil {
-		t.Fatal(err)
-	}
-	if err := json.Unmarshal(all[name], into); err != nil {
-		t.Fatalf("%s: %v", name, err)
-	}
-}
-
 func TestBurnSeconds_Published(t *testing.T) {
 	var b struct {
 		Rows map[string][2]float64 `json:"second_third_degree_s"`
 		CPSC map[string]float64    `json:"cpsc_third_degree_s"`
 	}
-	read(t, "water.json", "burns", &b)
+	published.Block(t, "water.json", "burns", &b)
 	if len(b.Rows) != 7 || len(b.CPSC) != 4 {
 		t.Fatalf("%d and %d rows", len(b.Rows), len(b.CPSC))
 	}
@@ -138,7 +122,7 @@ func TestBurnSeconds_Published(t *testing.T) {
 
 func TestDecimalMinutes_Published(t *testing.T) {
 	var b struct{ D map[string]float64 }
-	read(t, "water.json", "legionella", &b)
+	published.Block(t, "water.json", "legionella", &b)
 	n := 0
 	for at, want := range b.D {
 		c, _ := strconv.ParseFloat(at, 64)
@@ -167,7 +151,7 @@ func TestFuses_IEC62548(t *testing.T) {
 			Lower, Upper float64
 		}
 	}
-	read(t, "pv.json", "fuse", &b)
+	published.Block(t, "pv.json", "fuse", &b)
 	e := b.Example
 	least, most := FuseWindow(e.Isc)
 	if math.Abs(least-e.Lower) > 0.005 || math.Abs(most-e.Upper) > 0.005 || !FusesNeeded(e.Strings, e.Isc, e.Max) || FusesNeeded(2, e.Isc, e.Max) {
@@ -184,7 +168,7 @@ func TestColdOpenV_IEC62548(t *testing.T) {
 			VocMax         float64 `json:"voc_max"`
 		}
 	}
-	read(t, "pv.json", "cold_voc", &b)
+	published.Block(t, "pv.json", "cold_voc", &b)
 	if len(b.Rows) != 2 {
 		t.Fatalf("%d rows", len(b.Rows))
 	}
@@ -198,7 +182,7 @@ func TestColdOpenV_IEC62548(t *testing.T) {
 // Published densities: from 10 to 65 degC water grows by 1.95 %.
 func TestExpansion_Water(t *testing.T) {
 	var b struct{ Rows [][6]float64 }
-	read(t, "water.json", "water_1atm", &b)
+	published.Block(t, "water.json", "water_1atm", &b)
 	base := 0.0
 	for _, r := range b.Rows {
 		if r[0] == 10 {

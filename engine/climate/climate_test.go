@@ -1,30 +1,15 @@
 package climate
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"math"
-	"os"
 	"sort"
 	"strings"
 	"testing"
-)
 
-func read(t *testing.T, file, name string, into any) {
-	t.Helper()
-	raw, err := os.ReadFile("../../testdata/" + file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	all := map[string]json.RawMessage{}
-	if err := json.Unmarshal(raw, &all); err != nil {
-		t.Fatal(err)
-	}
-	if err := json.Unmarshal(all[name], into); err != nil {
-		t.Fatalf("%s: %v", name, err)
-	}
-}
+	"suncask/engine/published"
+)
 
 func TestPlaces_Property(t *testing.T) {
 	list := Places()
@@ -72,7 +57,7 @@ func TestClearness_Bendt(t *testing.T) {
 			F                          map[string]float64 `json:"F_at"`
 		}
 	}
-	read(t, "sun.json", "bendt", &b)
+	published.Block(t, "sun.json", "bendt", &b)
 	if len(b.Rows) != 5 {
 		t.Fatalf("%d rows", len(b.Rows))
 	}
@@ -109,7 +94,7 @@ func TestColdWater_BurchChristensen(t *testing.T) {
 			Monthly []float64 `json:"monthly_mid(day=30m-15)"`
 		}
 	}
-	read(t, "water.json", "cold_water", &b)
+	published.Block(t, "water.json", "cold_water", &b)
 	cases := []struct {
 		name        string
 		mean, swing float64

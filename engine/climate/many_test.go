@@ -4,6 +4,8 @@ import (
 	"math"
 	"sort"
 	"testing"
+
+	"suncask/engine/published"
 )
 
 // dailyK are a year's daily clearness indices, NaN in the dark.
@@ -76,7 +78,7 @@ func TestMarkov_Aguiar(t *testing.T) {
 			Lag1   float64
 		}
 	}
-	read(t, "sun.json", "aguiar", &b)
+	published.Block(t, "sun.json", "aguiar", &b)
 	if len(b.Stats) != len(chains) {
 		t.Fatalf("%d rows", len(b.Stats))
 	}

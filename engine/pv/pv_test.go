@@ -1,35 +1,20 @@
 package pv
 
 import (
-	"encoding/json"
 	"math"
 	"math/rand/v2"
-	"os"
 	"strconv"
 	"testing"
-)
 
-func read(t *testing.T, file, name string, into any) {
-	t.Helper()
-	raw, err := os.ReadFile("../../testdata/" + file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	all := map[string]json.RawMessage{}
-	if err := json.Unmarshal(raw, &all); err != nil {
-		t.Fatal(err)
-	}
-	if err := json.Unmarshal(all[name], into); err != nil {
-		t.Fatalf("%s: %v", name, err)
-	}
-}
+	"suncask/engine/published"
+)
 
 type cellRow struct{ G, Ta, V, U0, U1, NOCT, Tc float64 }
 
 func TestCellTemperature_Pvlib(t *testing.T) {
 	var faiman, noct struct{ Rows []cellRow }
-	read(t, "sun.json", "faiman", &faiman)
-	read(t, "sun.json", "noct", &noct)
+	published.Block(t, "sun.json", "faiman", &faiman)
+	published.Block(t, "sun.json", "noct", &noct)
 	if len(faiman.Rows) != 3 || len(noct.Rows) != 4 {
 		t.Fatalf("%d and %d rows", len(faiman.Rows), len(noct.Rows))
 	}
@@ -52,7 +37,7 @@ func TestOhms_Plate(t *testing.T) {
 	var b struct {
 		Rows map[string]map[string]struct{ R float64 }
 	}
-	read(t, "water.json", "element_ohm", &b)
+	published.Block(t, "water.json", "element_ohm", &b)
 	if len(b.Rows) != 3 {
 		t.Fatalf("%d voltages", len(b.Rows))
 	}

@@ -6,7 +6,7 @@ import "math"
 var LossClasses = [...]string{"A+", "A", "B", "C", "D", "E", "F"}
 
 // Coefficients of the classes' upper limits, W: a + b V^0.4 (Regulation (EU) 812/2013
-// Annex II; read in two transcriptions).
+// Annex II; read in two copies).
 var lossLimits = [len(LossClasses)][2]float64{{5.5, 3.16}, {8.5, 4.25}, {12, 5.93}, {16.66, 8.33}, {21, 10.33}, {26, 13.66}, {31, 16.66}}
 
 // ClassTestK is the difference at which the classes' losses are stated: 65 degC in a

@@ -1,16 +1,16 @@
 package tank
 
 import (
-	"encoding/json"
 	"math"
-	"os"
 	"strconv"
 	"testing"
+
+	"suncask/engine/published"
 )
 
 func TestLossOfClass_EU812(t *testing.T) {
 	var b struct{ Rows map[string]map[string]float64 }
-	readWater(t, "loss_classes", &b)
+	published.Block(t, "water.json", "loss_classes", &b)
 	n := 0
 	for litres, row := range b.Rows {
 		v, _ := strconv.ParseFloat(litres, 64)
@@ -32,7 +32,7 @@ func TestLossMEPS_ASNZS4692(t *testing.T) {
 			W float64 `json:"UA_W_K"`
 		}
 	}
-	readWater(t, "loss_meps", &b)
+	published.Block(t, "water.json", "loss_meps", &b)
 	if len(b.Rows) != len(mepsLimits) {
 		t.Fatalf("%d rows", len(b.Rows))
 	}
@@ -52,7 +52,7 @@ func TestLossMEPS_ASNZS4692(t *testing.T) {
 // A night's readings give the loss that cooled the tank.
 func TestLossOvernight_Cooldown(t *testing.T) {
 	var b struct{ Cases map[string]map[string]float64 }
-	readWater(t, "cooldown", &b)
+	published.Block(t, "water.json", "cooldown", &b)
 	n := 0
 	for name, row := range b.Cases {
 		var litres, wPerK float64
@@ -100,7 +100,7 @@ func TestHeatUntil_Analytic(t *testing.T) {
 			KWh              float64
 		}
 	}
-	readWater(t, "heatup", &b)
+	published.Block(t, "water.json", "heatup", &b)
 	if len(b.Cases) != 4 {
 		t.Fatalf("%d rows", len(b.Cases))
 	}
@@ -120,7 +120,7 @@ func TestDrawLimits_Analytic(t *testing.T) {
 		Plug   float64 `json:"V40_plug_L"`
 		Mixed  float64 `json:"V40_mixed_L"`
 	}
-	readWater(t, "draw_limits", &b)
+	published.Block(t, "water.json", "draw_limits", &b)
 	plug := New(Params{Litres: 150, LossWPerK: 1e-9}, 60, 20)
 	if got := plug.UsableLitres(40, 15, 0); math.Abs(got-b.Plug) > 1e-6 {
 		t.Errorf("plug flow: %.4f L at 40 degC, want %g", got, b.Plug)
@@ -140,7 +140,7 @@ func TestDrawLimits_Analytic(t *testing.T) {
 // The heat capacity of water that the tank takes lies among published ones.
 func TestHeatCapacity_Water(t *testing.T) {
 	var b struct{ Rows [][6]float64 }
-	readWater(t, "water_1atm", &b)
+	published.Block(t, "water.json", "water_1atm", &b)
 	if len(b.Rows) != 21 {
 		t.Fatalf("%d rows", len(b.Rows))
 	}
@@ -151,21 +151,5 @@ func TestHeatCapacity_Water(t *testing.T) {
 		if per := r[1] * r[2] / 1000; math.Abs(HeatCapacity/per-1) > 0.032 {
 			t.Errorf("at %g degC: %.0f J/(L K) against %.0f", r[0], per, HeatCapacity)
 		}
-	}
-}
-
-// readWater reads one block of testdata/water.json, which names the sources.
-func readWater(t *testing.T, name string, into any) {
-	t.Helper()
-	raw, err := os.ReadFile("../../testdata/water.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	all := map[string]json.RawMessage{}
-	if err := json.Unmarshal(raw, &all); err != nil {
-		t.Fatal(err)
-	}
-	if err := json.Unmarshal(all[name], into); err != nil {
-		t.Fatalf("%s: %v", name, err)
 	}
 }

@@ -1,0 +1,26 @@
+// Package published reads the published values that the engine is checked against.
+// Only tests use it.
+package published
+
+import (
+	"encoding/json"
+	"os"
+	"testing"
+)
+
+// Block decodes one block of a file in the project's testdata, which names its source.
+// It is for tests of packages two folders below the top.
+func Block(t testing.TB, file, name string, into any) {
+	t.Helper()
+	raw, err := os.ReadFile("../../testdata/" + file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := map[string]json.RawMessage{}
+	if err := json.Unmarshal(raw, &all); err != nil {
+		t.Fatal(err)
+	}
+	if err := json.Unmarshal(all[name], into); err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+}
