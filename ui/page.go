@@ -14,7 +14,6 @@ import (
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
 	"suncask/engine/plan"
-	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -117,7 +116,7 @@ func (c *Page) usesOf(i int) []string {
 		}
 		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.Number(u.Litres, 0), format.Number(u.TempC, 0))
 		if u.RanCool {
-			text += ", " + c.T(words.UseCool)
+			text += ", " + c.View.Words.Text(words.UseCool, format.Number(u.CoolAfter, 1))
 		}
 		list = append(list, text)
 	}
@@ -362,9 +361,8 @@ func (c *Page) accuracy() string {
 
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
-	l := pv.DefaultLosses
 	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ElementHeight, 100*simulate.ConverterShare,
-		simulate.ConverterStart, 100*(1-l.Soiling), 100*(1-l.Mismatch), simulate.CableC, simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
+		simulate.ConverterStart, simulate.CableC, simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
 }
 
 // findings are what to mind, worst first.
@@ -383,7 +381,11 @@ func (c *Page) legend() string {
 		}
 		list += format.Number(float64(n), 0)
 	}
-	return c.View.Words.Text(words.PoolLegend, list)
+	text := c.View.Words.Text(words.PoolLegend, list)
+	if s := &c.Store.Scenario; s.OutFrom != s.OutTo {
+		text += " " + c.View.Words.Text(words.OutagePart, format.Clock(s.OutFrom), format.Clock(s.OutTo))
+	}
+	return text
 }
 
 func (c *Page) dayNote() string {

@@ -33,9 +33,10 @@ var panels = []panel{
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV,
 		scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.CableM, scenario.CableSize,
-		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct}},
+		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
-		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC,
+		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.JacketOn, scenario.PipeLoss,
+		scenario.RoomBy, scenario.RoomC, scenario.Switching, scenario.DiffK,
 		scenario.Elements, scenario.UpperPct, scenario.Stands}},
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres, scenario.RescueLitres, scenario.HeatUp,
 		scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
@@ -104,6 +105,10 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.LossBy == scenario.LossFigure
 	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
 		return s.LossBy == scenario.LossOvernight
+	case id == scenario.RoomC:
+		return s.RoomBy == 0
+	case id == scenario.DiffK:
+		return s.Switching == 1
 	case id == scenario.UpperPct:
 		return s.Elements == 1
 	case id == scenario.KeepLitres:

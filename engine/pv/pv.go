@@ -12,9 +12,6 @@ const (
 // Losses are the parts of the light that come to something, each 0 to 1.
 type Losses struct{ Soiling, Mismatch, Age float64 }
 
-// DefaultLosses are assumptions (common practice, no source).
-var DefaultLosses = Losses{Soiling: 0.97, Mismatch: 0.98, Age: 1}
-
 // Factor is the product of the parts.
 func (l Losses) Factor() float64 { return l.Soiling * l.Mismatch * l.Age }
 

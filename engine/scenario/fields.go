@@ -82,6 +82,14 @@ const (
 	EveningC
 	MorningC
 	NightH
+	RoomBy
+	JacketOn
+	PipeLoss
+	Switching
+	DiffK
+	SoilPct
+	MismatchPct
+	AgeYears
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -139,6 +147,9 @@ const (
 	PercentPerKelvin
 	Percent
 	Day
+	Year
+	Kelvin
+	WattPerKelvin
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -278,4 +289,12 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.EveningC }).field(EveningC, "evening", number(Celsius, 25, 90, 0.5)),
 	pick[float64](func(s *Scenario) *float64 { return &s.MorningC }).field(MorningC, "morning", number(Celsius, 20, 90, 0.5)),
 	pick[float64](func(s *Scenario) *float64 { return &s.NightH }).field(NightH, "night", number(Hour, 1, 48, 0.5)),
+	pick[int8](func(s *Scenario) *int8 { return &s.RoomBy }).field(RoomBy, "roomby", choice("fixed", "outside")),
+	pick[int8](func(s *Scenario) *int8 { return &s.Jacket }).field(JacketOn, "jacket", choice("none", "jacket")),
+	pick[float64](func(s *Scenario) *float64 { return &s.PipeLossW }).field(PipeLoss, "pipeloss", number(WattPerKelvin, 0, 5, 0.05)),
+	pick[int8](func(s *Scenario) *int8 { return &s.Switching }).field(Switching, "switching", choice("hold", "cycle")),
+	pick[float64](func(s *Scenario) *float64 { return &s.DiffK }).field(DiffK, "diff", number(Kelvin, 1, 20, 0.5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SoilPct }).field(SoilPct, "soil", number(Percent, 0, 50, 0.5)),
+	pick[float64](func(s *Scenario) *float64 { return &s.MismatchPct }).field(MismatchPct, "mismatch", number(Percent, 0, 20, 0.5)),
+	pick[int](func(s *Scenario) *int { return &s.AgeYears }).field(AgeYears, "age", number(Year, 0, 40, 1)),
 }

@@ -56,6 +56,13 @@ const (
 	LossOvernight LossFrom = 9 // two readings
 )
 
+// JacketShare is what a jacket leaves of the standing loss (common practice, no source).
+const JacketShare = 0.75
+
+// AgePctAYear is the power that modules lose in a year (Jordan & Kurtz 2013, median of
+// 2,000 rates; read in its abstract).
+const AgePctAYear = 0.5
+
 // HeatUpC is how warm the weekly heat-up makes the water, degC, and it may take from
 // HeatUpFrom for HeatUpMinutes: an assumption.
 const (
@@ -155,6 +162,15 @@ type Scenario struct {
 	MorningC float64
 	NightH   float64
 
+	RoomBy      int8    // 0: RoomC, 1: the outside air, day by day
+	Jacket      int8    // 1: a jacket over the tank, see JacketShare
+	PipeLossW   float64 // of pipes and what circulates in them, W/K, beside the tank's own loss
+	Switching   int8    // 0: thermostats hold their set point, 1: they switch with DiffK
+	DiffK       float64
+	SoilPct     float64 // of the light, by dirt
+	MismatchPct float64
+	AgeYears    int // of the modules, see AgePctAYear
+
 	Known FieldSet // fields that somebody confirmed; the others are assumed
 }
 
@@ -183,7 +199,7 @@ func Defaults(version int) Scenario {
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
 		Backup: Backup{Start: 15 * 60, End: 18 * 60},
-		KeepL:  80, AwayFrom: 7, UpperPct: 60, EveningC: 60, MorningC: 56, NightH: 10,
+		KeepL:  80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, EveningC: 60, MorningC: 56, NightH: 10,
 	}
 }
 

@@ -63,6 +63,8 @@ func (r *dayRun) usable(coldC float64) float64 {
 type UseResult struct {
 	draw.Use
 	RanCool bool
+	// CoolAfter is after how many minutes it ran cool.
+	CoolAfter float64
 }
 
 // Day is the result of one day.
@@ -143,6 +145,7 @@ func (f *Flows) scale(k float64) {
 func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, out *Day) {
 	r := p.start(b, ws)
 	ws.tank.Load(&y.Midnight[day])
+	r.backup.On, r.heatUp.On, r.sun.On = y.calling[day].backup, y.calling[day].heatUp, y.calling[day].sun
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.Varies, out.Rounds = false, 1
 	p.timeline(b, ws, true)
@@ -160,7 +163,7 @@ func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	r.trace.point(r, 86400, coldC, &out.Flows)
 	out.Uses = out.Uses[:0]
 	for i := range p.uses {
-		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i)})
+		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i), ws.served[i].BeforeLitres / p.uses[i].Flow})
 	}
 	ws.tank.Reset(p.tankParams, math.Max(p.Scenario.SetC, p.Scenario.SunLimitC), p.roomC)
 	out.FullL = r.usable(coldC)

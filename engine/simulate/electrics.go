@@ -107,7 +107,7 @@ func (p *Prepared) strings(irradiance, cellC float64) (all pv.Strings) {
 			continue
 		}
 		inString, strings, _ := InStrings(modules, s.InString)
-		one := p.chain.module.At(irradiance*pv.DefaultLosses.Factor(), cellC)
+		one := p.chain.module.At(irradiance*p.chain.losses.Factor(), cellC)
 		long := one.Series(inString)
 		all = append(all, long.Parallel(strings))
 	}

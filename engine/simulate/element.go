@@ -98,7 +98,7 @@ func (r *dayRun) fire(from, to *event, price float64, f *Flows) *event {
 // keepW is the power that keeps the water about the backup's thermostat at its set
 // point, W.
 func (r *dayRun) keepW() float64 {
-	return r.p.tankParams.LossWPerK * (1 - r.p.backupElement.Low) * math.Max(0, r.p.Scenario.SetC-r.p.roomC)
+	return r.p.tankParams.LossWPerK * (1 - r.p.backupElement.Low) * math.Max(0, r.p.Scenario.SetC-r.roomC)
 }
 
 // pieces cuts a stretch at full hours, and at lookEveryS, so that the sun's power is

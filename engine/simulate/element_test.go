@@ -207,3 +207,82 @@ func TestLying_LessReady(t *testing.T) {
 		t.Errorf("below a third of the height lie %.4f of the volume, taken %.3f", segment, LyingHeight)
 	}
 }
+
+// A switching thermostat lets the water above the element fall by its differential and
+// brings it back; over a day it buys what a holding one does within the content of the
+// differential, and a day replayed keeps its memory.
+func TestCycle_HandComputedDay(t *testing.T) {
+	set := func(s *scenario.Scenario) { s.Switching, s.DiffK, s.SetC = 1, 6, 60 }
+	p := idle(t, 0, set)
+	f, ws := p.day(t, allDay, 3)
+	// By hand: it falls to 54 by cooling, is fired to 60, and so on to midnight.
+	cold, hot := p.heated(0), p.heated(p.backupW)
+	down := cold.tau * math.Log((60-p.roomC)/(54-p.roomC))
+	up := hot.until(54, 60)
+	left, fired, at := 86400.0, 0.0, 60.0
+	for left > 0 {
+		rest := math.Min(left, down)
+		at = cold.after(60, rest)
+		left -= rest
+		if left > 0 {
+			on := math.Min(left, up)
+			at = hot.after(54, on)
+			fired += on
+			left -= on
+		}
+	}
+	if want := fired * p.backupW; math.Abs(f.BoughtJ-want) > 1e-3*want {
+		t.Errorf("bought %.0f J, by hand %.0f", f.BoughtJ, want)
+	}
+	if top := ws.tank.At(ws.tank.Len() - 1).TempC; math.Abs(top-at) > 1e-3 {
+		t.Errorf("at midnight %.4f degC, by hand %.4f", top, at)
+	}
+	q := prepared(t, set)
+	y, ws2, d := year(t, q, hours(10, 20)), new(Workspace), new(Day)
+	for day := 5; day < climate.Days; day += 37 {
+		q.Replay(hours(10, 20), y, day, ws2, d)
+		if math.Abs(d.Flows.BoughtJ-y.Day[day].BoughtJ) > 1e-3 {
+			t.Errorf("day %d replayed buys %g J, in the year %g", day, d.Flows.BoughtJ, y.Day[day].BoughtJ)
+		}
+	}
+}
+
+// A tank in the outside air loses what its difference to each day's mean asks for;
+// jacket and pipes change the loss by their share and their watts.
+func TestRoom_Outside(t *testing.T) {
+	p := idle(t, 0, func(s *scenario.Scenario) { s.RoomBy, s.SetC, s.Jacket, s.PipeLossW = 1, 60, 1, 0.5 })
+	plain := idle(t, 0, func(*scenario.Scenario) {})
+	if want := plain.tankParams.LossWPerK*scenario.JacketShare + 0.5; math.Abs(p.tankParams.LossWPerK-want) > 1e-12 {
+		t.Errorf("loss %g W/K, want %g", p.tankParams.LossWPerK, want)
+	}
+	for _, day := range []int{20, 200} {
+		mean := 0.0
+		for _, c := range p.Weather.AirC[day] {
+			mean += c / 24
+		}
+		f, _ := p.day(t, allDay, day)
+		keepW := p.tankParams.LossWPerK * (1 - p.sunElement.Low) * (60 - mean)
+		if math.Abs(f.BoughtJ/(86400*keepW)-1) > 1e-9 {
+			t.Errorf("day %d at %.1f degC: bought %.0f J, by hand %.0f", day, mean, f.BoughtJ, 86400*keepW)
+		}
+	}
+}
+
+// Dirt, mismatch and age each take their part of the modules' potential.
+func TestLosses_Named(t *testing.T) {
+	energy := func(change func(*scenario.Scenario)) float64 { return prepared(t, change).Potential.MaximumJ }
+	clean := energy(func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 0 })
+	for name, c := range map[string]struct {
+		change func(*scenario.Scenario)
+		left   float64
+	}{
+		"dirt":     {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 5, 0 }, 0.95},
+		"mismatch": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 2 }, 0.98},
+		"age":      {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.AgeYears = 0, 0, 20 }, math.Pow(0.995, 20)},
+	} {
+		// Less light is also a little less efficient.
+		if got := energy(c.change) / clean; math.Abs(got-c.left) > 0.004 {
+			t.Errorf("%s leaves %.4f, want %.4f", name, got, c.left)
+		}
+	}
+}

@@ -93,6 +93,7 @@ func (r *dayRun) follow(days [3]int) {
 func (r *dayRun) onDay(day int) {
 	s := &r.p.Scenario
 	r.away, r.weekly = isAway(s, day), weekly(s, day)
+	r.room(day)
 	if r.hours.FollowsSun() {
 		r.follow([3]int{(day + climate.Days - 1) % climate.Days, day, (day + 1) % climate.Days})
 	}
@@ -100,9 +101,16 @@ func (r *dayRun) onDay(day int) {
 
 // always makes a run ready for one day over and over.
 func (r *dayRun) always(day int) {
+	r.room(day)
 	if r.hours.FollowsSun() {
 		r.follow([3]int{day, day, day})
 	}
+}
+
+// room sets the temperature about the tank.
+func (r *dayRun) room(day int) {
+	r.roomC = r.p.roomOn(day)
+	r.ws.tank.SetRoom(r.roomC)
 }
 
 // insert puts an event into the order.

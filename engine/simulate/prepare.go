@@ -149,14 +149,41 @@ func (p *Prepared) setTank() {
 	p.tankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.TankLitres
 	p.backupW = s.ElementW
 	p.roomC = s.RoomC
+	if s.RoomBy == 1 {
+		p.roomC = 0
+		for day := range climate.Days {
+			p.roomC += p.outsideC(day) / climate.Days
+		}
+	}
 }
 
-// thermostats at their elements, ideal ones.
+// outsideC is a day's mean air.
+func (p *Prepared) outsideC(day int) (mean float64) {
+	for _, c := range p.Weather.AirC[day] {
+		mean += c / 24
+	}
+	return mean
+}
+
+// roomOn is the temperature about the tank on a day of the year.
+func (p *Prepared) roomOn(day int) float64 {
+	if p.Scenario.RoomBy == 1 {
+		return p.outsideC(day)
+	}
+	return p.roomC
+}
+
+// thermostats at their elements.
 func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
 	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: p.backupElement.Low}
 	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: p.backupElement.Low}
 	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: p.sunElement.Low}
+	if s.Switching == 1 {
+		for _, th := range []*tank.Thermostat{&r.backup, &r.heatUp, &r.sun} {
+			th.Mode, th.DifferentialK = tank.Cycle, s.DiffK
+		}
+	}
 }
 
 func (p *Prepared) setUses() {
@@ -172,8 +199,17 @@ func (p *Prepared) setUses() {
 	p.steps = drawSteps(p.uses, s.PipeLitres)
 }
 
-// lossWPerK is the standing loss from whichever figure the scenario names.
+// lossWPerK is the standing loss with jacket and pipes.
 func (p *Prepared) lossWPerK() float64 {
+	s, own := &p.Scenario, p.ownLossWPerK()
+	if s.Jacket == 1 {
+		own *= scenario.JacketShare
+	}
+	return own + s.PipeLossW
+}
+
+// ownLossWPerK is that of the tank, from whichever figure the scenario names.
+func (p *Prepared) ownLossWPerK() float64 {
 	s := &p.Scenario
 	switch s.LossBy {
 	case scenario.LossFigure:

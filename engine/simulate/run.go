@@ -183,8 +183,9 @@ type dayRun struct {
 	away   bool    // nobody is at home
 	weekly bool    // the weekly heat-up falls on this day
 	coldC  float64 // of this day
-	mid    event   // work space: when a thermostat was satisfied
-	open0  int32   // windows open at midnight
+	roomC  float64
+	mid    event // work space: when a thermostat was satisfied
+	open0  int32 // windows open at midnight
 	hours  scenario.Backup
 	// stillOpen counts those of open0 that keep the clock.
 	stillOpen int32
@@ -260,7 +261,7 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 	}
 	ramp := &r.ws.ramp
 	sun.between(c, from, to, ramp)
-	if t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
+	if r.sun.Mode == tank.Hold && t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
 		f.SunJ += ramp.Joules
 		return
 	}

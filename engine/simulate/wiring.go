@@ -35,6 +35,7 @@ type wiring struct {
 	converter pv.Converter
 	direct    pv.Direct
 	staged    pv.Staged
+	losses    pv.Losses
 	strings   pv.Strings // work space: of each plane
 }
 
@@ -62,6 +63,7 @@ func newWiring(s *scenario.Scenario) (*wiring, error) {
 	ohms := pv.Ohms(s.ElementW, s.ElementV)
 	cable, _ := pv.CableOhms(s.CableM, pv.CableSizes()[s.CableSize], CableC)
 	w := &wiring{module: m, coupling: s.Coupling, direct: pv.Direct{ElementOhms: ohms, CableOhms: cable}}
+	w.losses = pv.Losses{Soiling: 1 - s.SoilPct/100, Mismatch: 1 - s.MismatchPct/100, Age: math.Pow(1-scenario.AgePctAYear/100, float64(s.AgeYears))}
 	for _, k := range stages {
 		w.staged.Ohms = append(w.staged.Ohms, k*ohms)
 	}
@@ -131,7 +133,7 @@ func (w *wiring) split(planes []plane, light []planeLight) pv.Split {
 func (w *wiring) at(planes []plane, light []planeLight, of func(*planeLight) float64) pv.Strings {
 	w.strings = w.strings[:0]
 	for i := range planes {
-		g := of(&light[i]) * pv.DefaultLosses.Factor()
+		g := of(&light[i]) * w.losses.Factor()
 		if g <= 0 {
 			continue
 		}

@@ -15,10 +15,15 @@ type Year struct {
 	Day      [climate.Days]Flows
 	Midnight [climate.Days]tank.State // at the start of each day
 
+	calling [climate.Days]calling // of the thermostats, at the same
+
 	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content
 	ForcedMerges int     // layers merged because the stack was full
 	Err          error   // a fault of the engine, nil otherwise
 }
+
+// calling is the memory of switching thermostats.
+type calling struct{ backup, heatUp, sun bool }
 
 // firstWeek is what a year's start tank has repeated.
 const firstWeek = 7
@@ -40,6 +45,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	for m := range 12 {
 		for range climate.DaysIn[m] {
 			ws.tank.Save(&out.Midnight[day])
+			out.calling[day] = calling{r.backup.On, r.heatUp.On, r.sun.On}
 			content := ws.tank.ContentJ()
 			r.onDay(day)
 			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)

@@ -132,7 +132,11 @@ type heating struct {
 
 func (h *heating) run(s Span) {
 	t := h.t
-	for events := 4 * (t.Len() + 4); ; events-- {
+	most := 4 * (t.Len() + 4)
+	if h.th.Mode == Cycle { // it switches as often as it must, no oftener than every second
+		most += int(s.Seconds)
+	}
+	for events := most; ; events-- {
 		if events == 0 {
 			t.err = &EventError{t.Len(), s.Seconds}
 			t.RestSpan(s)

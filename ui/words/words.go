@@ -101,7 +101,7 @@ const (
 	TankTwin    // args: top, bottom, mean, litres
 	RuleChanges // args: rule, money, cool days
 	CoolDays    // args: days
-	OutagePart
+	OutagePart  // args: clock times
 	LinkRefused
 	LinkCopied
 	LinkHere
@@ -119,8 +119,8 @@ const (
 	BareHelp
 	StripHelp
 	UsesOfDay
-	UseRow // args: time, litres, degC
-	UseCool
+	UseRow   // args: time, litres, degC
+	UseCool  // args: minutes
 	UseCount // args: how many, which
 	KWh
 	And
