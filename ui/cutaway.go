@@ -6,6 +6,7 @@ import (
 
 	"github.com/vugu/vugu"
 
+	"suncask/engine/simulate"
 	"suncask/ui/format"
 	"suncask/ui/words"
 )
@@ -79,4 +80,15 @@ func (c *Cutaway) twin() string {
 	layers, p := c.Page.Store.Results.Day.Trace.Layers(at), c.Page.Store.Results.Day.Trace.Points[at]
 	return c.Page.View.Words.Text(words.TankTwin, format.Number(layers[len(layers)-1].TempC, 0), format.Number(layers[0].TempC, 0),
 		format.Number(p.MeanC, 0), format.Number(p.UsableL, 0))
+}
+
+// hygiene says how often the year's water is heated through, and how much stands where
+// bacteria grow.
+func (c *Cutaway) hygiene() string {
+	w, h := c.Page.View.Words, c.Page.Store.Hygiene()
+	heated := w.Text(words.HygieneNever, simulate.HygieneC, simulate.HygieneMinutes)
+	if h.HeatUps > 0 {
+		heated = w.Text(words.HygieneHeated, simulate.HygieneC, simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
+	}
+	return heated + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC)
 }

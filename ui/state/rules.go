@@ -28,3 +28,12 @@ func (s *Store) Rules() [3]simulate.Flows {
 	}
 	return s.rules
 }
+
+// Hygiene are the year's figures of the water in the tank.
+func (s *Store) Hygiene() simulate.Hygiene {
+	if s.hygieneOf != s.Scenario {
+		s.hygieneOf = s.Scenario
+		s.hygiene = s.Prepared.RunHygiene(s.Scenario.Backup, &s.ws)
+	}
+	return s.hygiene
+}

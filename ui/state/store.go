@@ -70,6 +70,9 @@ type Store struct {
 	rules   [3]simulate.Flows
 	rulesOf scenario.Scenario
 
+	hygiene   simulate.Hygiene
+	hygieneOf scenario.Scenario
+
 	refusedMonth int // of the monthly value in Refused
 
 	cold   [12]float64 // monthly means of the cold water
@@ -157,6 +160,7 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 		s.cold = climate.MonthMeans(&p.Weather.ColdC)
 	}
 	s.Scenario, s.Prepared = next, p
+	s.rulesOf, s.hygieneOf = scenario.Scenario{}, scenario.Scenario{}
 	s.simulateBare()
 	s.simulate()
 }

@@ -98,10 +98,13 @@ const (
 	IVTwin   // args: volts, amperes, % at three lights, ohms, ohms
 	TankName // args: clock time
 	TankHour
-	TankTwin    // args: top, bottom, mean, litres
-	RuleChanges // args: rule, money, cool days
-	CoolDays    // args: days
-	OutagePart  // args: clock times
+	HygieneNever  // args: degC, minutes
+	HygieneHeated // args: degC, minutes, days, longest
+	HygieneGrow   // args: hours, litres, degC, degC
+	TankTwin      // args: top, bottom, mean, litres
+	RuleChanges   // args: rule, money, cool days
+	CoolDays      // args: days
+	OutagePart    // args: clock times
 	LinkRefused
 	LinkCopied
 	LinkHere
