@@ -153,3 +153,28 @@ func TestHeatCapacity_Water(t *testing.T) {
 		}
 	}
 }
+
+// A label's mixed water at 40 degC is what the tank with the inlet zone that follows
+// from it gives, drawn in small parts from 65 degC with cold water of 10 (test of EN
+// 50440, from memory; V_m = r V - V40 with r = (65 - 10)/(40 - 10)).
+func TestMixedWater_Label(t *testing.T) {
+	const hot, cold = 65.0, 10.0
+	r := (hot - cold) / (40 - cold)
+	for _, c := range []struct{ litres, v40 float64 }{{100, 165}, {150, 250}, {200, 330}, {300, 500}} {
+		zone := r*c.litres - c.v40
+		tank := New(Params{Litres: c.litres, LossWPerK: 1e-9, InletMixedLitres: zone}, hot, 20)
+		got := 0.0
+		for {
+			var s Served
+			tank.Draw(&Draw{Litres: 0.1, UseC: 40}, cold, &s)
+			if s.CoolLitres > 0.05 {
+				break
+			}
+			got += 0.1
+		}
+		t.Logf("%g L, label %g L, inlet zone %.1f L: %.1f L", c.litres, c.v40, zone, got)
+		if math.Abs(got/c.v40-1) > 0.02 {
+			t.Errorf("%g L with a label of %g L give %.1f L of 40 degC", c.litres, c.v40, got)
+		}
+	}
+}
