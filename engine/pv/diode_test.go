@@ -332,3 +332,29 @@ func BenchmarkMaximumPower(b *testing.B) {
 		d.MaximumPower()
 	}
 }
+
+// Cases that people tell of arrays on elements (common practice, no source).
+func TestPractice_ArrayCases(t *testing.T) {
+	// 4500 W at 240 V, modules of 30.1 V and 8.32 A: 12.8 ohm want three and a half in
+	// series; three give 10.85 ohm, and so do six in two strings.
+	element := Ohms(4500, 240)
+	one := 30.1 / 8.32
+	for what, c := range map[string][2]float64{
+		"element, ohm": {element, 12.8}, "modules in series": {element / one, 3.54}, "three, ohm": {3 * one, 10.85}, "six in two strings, ohm": {6 * one / 2, 10.85},
+		"half the voltage, W": {120 * 120 / element, 1125},
+	} {
+		if math.Abs(c[0]/c[1]-1) > 0.005 {
+			t.Errorf("%s: %.3f, told %g", what, c[0], c[1])
+		}
+	}
+	// 73 m of 8.37 mm2 copper at 8.3 A: under 2 %, told without the volts; that asks for
+	// 125 V or more. The nearest size here is 10 mm2.
+	ohms, _ := CableOhms(73, 10, 20)
+	if volts := 8.3 * ohms * 10 / 8.37 / 0.02; volts < 110 || volts > 150 {
+		t.Errorf("under 2 %% needs %.0f V", volts)
+	}
+	// At 4 A an element of 18 ohm takes 36 % of 800 W.
+	if share := 4.0 * 4 * 18 / 800; math.Abs(share-0.36) > 1e-9 {
+		t.Errorf("%.2f", share)
+	}
+}
