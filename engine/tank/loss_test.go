@@ -178,3 +178,26 @@ func TestMixedWater_Label(t *testing.T) {
 		}
 	}
 }
+
+// The hot share of water mixed at the tap.
+func TestTapMix_Analytic(t *testing.T) {
+	var b struct{ Table map[string]map[string]float64 }
+	published.Block(t, "water.json", "tap_mix", &b)
+	n := 0
+	for hot, row := range b.Table {
+		h, _ := strconv.ParseFloat(hot, 64)
+		for cold, want := range row {
+			n++
+			c, _ := strconv.ParseFloat(cold, 64)
+			tank := New(Params{Litres: 200, LossWPerK: 1e-9}, h, 20)
+			var s Served
+			tank.Draw(&Draw{Litres: 50, UseC: 40}, c, &s)
+			if math.Abs(s.HotLitres/50-want) > 6e-6 {
+				t.Errorf("%s and %s degC: %.6f of it hot, want %g", hot, cold, s.HotLitres/50, want)
+			}
+		}
+	}
+	if n != 24 {
+		t.Errorf("%d rows", n)
+	}
+}
