@@ -44,6 +44,16 @@ func severity(f care.Finding) string {
 	return "finding"
 }
 
+// boost says what a boost would come to, where something runs cool.
+func (c *Panels) boost() string {
+	s, w := c.Page.Store, c.Page.View.Words
+	if s.Results.Year.Total.CoolUses == 0 {
+		return ""
+	}
+	b := s.Boost()
+	return w.Text(words.BoostHelp, simulate.BoostKWh, b.Presses, format.Money(b.Cost-s.Results.Year.Total.Cost, s.Scenario.Currency), b.CoolUses)
+}
+
 // ruleChanges say what a year under each of the other rules would come to.
 func (c *Panels) ruleChanges() (list []string) {
 	s, v := c.Page.Store, c.Page.View

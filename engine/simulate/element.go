@@ -15,6 +15,7 @@ const lookEveryS = 900.0
 type turn struct {
 	open   int32 // windows that are open
 	out    bool  // no grid
+	boosts int32 // presses at work
 	heatUp bool  // the weekly heat-up is on
 	rescue bool  // the grid helps out until there is water enough again
 }
@@ -26,7 +27,7 @@ func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price float64, f 
 	switch {
 	case now.heatUp && grid:
 		r.buy(&r.heatUp, sun, from, to, price, f)
-	case now.open > 0 && grid && p.Scenario.Rule == scenario.WholeWindow:
+	case now.boosts > 0 && grid, now.open > 0 && grid && p.Scenario.Rule == scenario.WholeWindow:
 		r.buy(&r.backup, sun, from, to, price, f)
 	case now.open > 0 && grid:
 		r.pieces(sun, from, to, func(a, b *event, sunW float64) { r.contest(sun, a, b, sunW, price, f) })

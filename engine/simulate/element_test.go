@@ -5,7 +5,9 @@ import (
 	"testing"
 
 	"suncask/engine/climate"
+	"suncask/engine/draw"
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 )
 
 // idle is a house without draws whose sun gives the element so many watts from 10 to 14
@@ -284,5 +286,36 @@ func TestLosses_Named(t *testing.T) {
 		if got := energy(c.change) / clean; math.Abs(got-c.left) > 0.004 {
 			t.Errorf("%s leaves %.4f, want %.4f", name, got, c.left)
 		}
+	}
+}
+
+// A boost is a press of a kilowatt hour that ends when the use begins: one use that
+// runs cool by hand asks for as many presses as its missing heat, and no more are cool.
+func TestBoost_HandComputedDay(t *testing.T) {
+	p := idle(t, 0, func(s *scenario.Scenario) { s.SetC, s.TankLitres, s.LossKWh = 60, 200, 0.2 })
+	p.uses = []draw.Use{{Minute: 1200, Litres: 100, TempC: 40, Flow: 10, Kind: draw.Body}}
+	p.steps = drawSteps(p.uses, 0)
+	y := year(t, p, never)
+	boost := p.RunBoost(never, new(Workspace))
+	if y.Total.CoolUses < 300 || boost.CoolUses != 0 {
+		t.Fatalf("without backup %d uses run cool, with boost %d", y.Total.CoolUses, boost.CoolUses)
+	}
+	// Over the year presses bring what is drawn and lost, but for what the tank held; the
+	// thermostat refuses what is over the set point.
+	need := 0.0
+	for day := range climate.Days {
+		need += 100 * tank.HeatCapacity * (38 - p.Weather.ColdC[day]) / JPerKWh
+	}
+	if float64(boost.Presses) < need*0.9 || float64(boost.Presses) > need*1.5 {
+		t.Errorf("%d presses, the uses need %.0f kWh a year at least", boost.Presses, need)
+	}
+	if paid := boost.Cost / p.Scenario.Price; paid > float64(boost.Presses)*BoostKWh*(1+1e-9) {
+		t.Errorf("%.1f kWh paid for %d presses", paid, boost.Presses)
+	}
+	// Where nothing runs cool, nothing is pressed and the year is the same.
+	warm := prepared(t, func(s *scenario.Scenario) { s.TankLitres = 400 })
+	year := year(t, warm, allDay).Total
+	if b := warm.RunBoost(allDay, new(Workspace)); year.CoolUses != 0 || b.Presses != 0 || math.Abs(b.Cost-year.Cost) > 1e-6 {
+		t.Errorf("%d cool uses, %+v, cost %g", year.CoolUses, b, year.Cost)
 	}
 }

@@ -70,6 +70,7 @@ const (
 	windowEdge
 	outageEdge
 	heatUpEdge
+	boostEdge
 	priceEdge
 	sample
 	drawing
@@ -221,6 +222,8 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 			now.open += e.i
 		case outageEdge:
 			now.out = e.i > 0
+		case boostEdge:
+			now.boosts += e.i
 		case heatUpEdge:
 			now.heatUp = e.i > 0 && r.weekly
 		case priceEdge:

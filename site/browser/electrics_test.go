@@ -74,6 +74,9 @@ func TestTank_ThroughTheDay(t *testing.T) {
 			if text := b.text("#rules"); strings.Count(text, "A year with") != 2 {
 				t.Errorf("the other rules: %q", text)
 			}
+			if text := b.text("#boost"); !strings.Contains(text, "presses a year") {
+				t.Errorf("the boost: %q", text)
+			}
 			b.shot("rules-" + s.name)
 			b.run(chromedp.Evaluate(`scrollTo(0, 0)`, nil))
 			b.frame()

@@ -37,3 +37,12 @@ func (s *Store) Hygiene() simulate.Hygiene {
 	}
 	return s.hygiene
 }
+
+// Boost is the year with a boost pressed before each use that would run cool.
+func (s *Store) Boost() simulate.Boost {
+	if s.boostOf != s.Scenario {
+		s.boostOf = s.Scenario
+		s.boost = s.Prepared.RunBoost(s.Scenario.Backup, &s.ws)
+	}
+	return s.boost
+}

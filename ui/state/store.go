@@ -73,6 +73,9 @@ type Store struct {
 	hygiene   simulate.Hygiene
 	hygieneOf scenario.Scenario
 
+	boost   simulate.Boost
+	boostOf scenario.Scenario
+
 	refusedMonth int // of the monthly value in Refused
 
 	cold   [12]float64 // monthly means of the cold water
@@ -160,7 +163,7 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 		s.cold = climate.MonthMeans(&p.Weather.ColdC)
 	}
 	s.Scenario, s.Prepared = next, p
-	s.rulesOf, s.hygieneOf = scenario.Scenario{}, scenario.Scenario{}
+	s.rulesOf, s.hygieneOf, s.boostOf = scenario.Scenario{}, scenario.Scenario{}, scenario.Scenario{}
 	s.simulateBare()
 	s.simulate()
 }

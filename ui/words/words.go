@@ -95,8 +95,9 @@ const (
 	IVName
 	IVCurves
 	IVVolts
-	IVTwin   // args: volts, amperes, % at three lights, ohms, ohms
-	TankName // args: clock time
+	IVTwin    // args: volts, amperes, % at three lights, ohms, ohms
+	TankName  // args: clock time
+	BoostHelp // args: kWh, presses, money, uses
 	TankHour
 	HygieneNever  // args: degC, minutes
 	HygieneHeated // args: degC, minutes, days, longest
