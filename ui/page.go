@@ -39,6 +39,7 @@ type Page struct {
 	Host  Host // nil when rendered outside a browser
 
 	Panel      int    // open panel, -1 none
+	More       bool   // the open group shows all its fields
 	TankMinute int    // of the day shown, at which the tank is drawn
 	UsesShown  int    // mark whose uses are listed, -1 none
 	FindNote   string // what the search for better hours came to
@@ -178,7 +179,7 @@ func (c *Page) open(panel int) {
 	if c.Panel == panel {
 		panel = -1
 	}
-	c.Panel = panel
+	c.Panel, c.More = panel, false
 }
 
 // change opens the first group of inputs from the header.

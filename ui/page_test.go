@@ -122,7 +122,7 @@ func TestPanels_Rows(t *testing.T) {
 	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle"} {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
-			p.Panel = i
+			p.Panel, p.More = i, true
 			for _, r := range (&Panels{Page: p}).rows() {
 				seen[r.id] = true
 				if r.name == "" || r.decimal && r.allowed == "" {

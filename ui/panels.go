@@ -18,29 +18,31 @@ const WeatherPanel = "panel-weather"
 // WiringPanel is that of the group that shows the strings' curve.
 const WiringPanel = "panel-wiring"
 
+// panel is a group of inputs: the fields that most houses need, and more on demand.
 type panel struct {
 	id     string
 	title  words.Key
 	fields []scenario.FieldID
+	more   []scenario.FieldID
 }
 
 var panels = []panel{
 	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
-		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}},
+		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, nil},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
-		scenario.Modules4, scenario.Tilt4, scenario.Face4, scenario.Horizon}},
-	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin, scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
-	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV,
-		scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.CableM, scenario.CableSize,
-		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
+		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
+	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
+	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
+		[]scenario.FieldID{scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
+			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
-		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.JacketOn, scenario.PipeLoss,
-		scenario.RoomBy, scenario.RoomC, scenario.Switching, scenario.DiffK,
-		scenario.Elements, scenario.UpperPct, scenario.Stands}},
-	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres, scenario.RescueLitres, scenario.HeatUp,
-		scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
-	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}},
+		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
+		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.Elements, scenario.UpperPct, scenario.Stands,
+			scenario.Switching, scenario.DiffK}},
+	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres},
+		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
+	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}, nil},
 }
 
 // row is one field as it stands on the page.
@@ -60,9 +62,31 @@ func (c *Panels) rows() []row {
 	if c.Page.Panel < 0 || c.Page.Panel >= len(panels) {
 		return nil
 	}
+	p := &panels[c.Page.Panel]
+	list := c.rowsOf(p.fields)
+	for _, r := range c.rowsOf(p.more) {
+		if c.Page.More || !r.assumed || r.problem != "" { // what somebody gave is shown
+			list = append(list, r)
+		}
+	}
+	return list
+}
+
+// hasMore tells whether the open panel has more than it shows at first.
+func (c *Panels) hasMore() bool { return c.Page.Panel >= 0 && len(panels[c.Page.Panel].more) > 0 }
+
+func (c *Panels) moreName() string {
+	if c.Page.More {
+		return c.Page.T(words.FewerChoices)
+	}
+	return c.Page.T(words.MoreChoices)
+}
+
+// rowsOf are those of the fields that say something about this house.
+func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 	s, w := c.Page.Store, c.Page.View.Words
 	var list []row
-	for _, id := range panels[c.Page.Panel].fields {
+	for _, id := range fields {
 		if !shown(&s.Scenario, id) {
 			continue
 		}

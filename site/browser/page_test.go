@@ -272,11 +272,18 @@ func TestAccessibility_Axe(t *testing.T) {
 			}
 			b.open("")
 			check("at rest")
-			for _, panel := range []string{"panel-home", "panel-roof", "panel-weather", "panel-tank", "panel-backup", "panel-prices"} {
+			for _, panel := range []string{"panel-home", "panel-roof", "panel-weather", "panel-wiring", "panel-tank", "panel-backup", "panel-prices"} {
 				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
 				b.frame()
 				check(panel)
 				b.fits(panel, s.width)
+				var more bool
+				if b.eval(`document.getElementById('more') !== null`, &more); more {
+					b.run(chromedp.Click("#more", chromedp.ByQuery))
+					b.frame()
+					check(panel + " with more choices")
+					b.fits(panel+" with more choices", s.width)
+				}
 			}
 			b.shot("panel-" + s.name)
 			b.open("#v=1&tank=-5&backup=2230-0515")

@@ -163,6 +163,7 @@ func TestWeather_MonthsAndPlaces(t *testing.T) {
 	b.shot("months-refused-phone")
 	b.run(chromedp.Click("#panel-roof"), chromedp.Click("#plane-add"))
 	b.until(`location.hash.includes('modules2=2')`)
+	b.run(chromedp.Click("#more"))
 	b.typeInto("field-horizon", "90:15 120:22")
 	b.until(`location.hash.includes('horizon=90:15,120:22')`)
 	b.shot("roof-phone")

@@ -203,6 +203,8 @@ var english = Catalogue{
 		HygieneHeated:      "All water above the lowest element stands at %.0f °C for %.0f min on %[3]d days of the year; the longest time without is %[4]s days.",
 		HygieneGrow:        "On average some of it stands at %[3].0f to %[4].0f °C, where bacteria grow, for %[1]s h a day: %[2]s L over all time. No figure here says that water is safe.",
 		BoostHelp:          "A boost of %.0f kWh pressed before each use that would run cool: %d presses a year, %s more; %d uses would still run cool.",
+		MoreChoices:        "More choices",
+		FewerChoices:       "Fewer choices",
 		TankHour:           "Hour of the day shown",
 		TankTwin:           "Top %[1]s °C, bottom %[2]s °C, mean %[3]s °C; %[4]s L usable at 40 °C.",
 		RuleChanges:        "A year with %[1]s: %[2]s, %[3]s.",

@@ -98,6 +98,8 @@ const (
 	IVTwin    // args: volts, amperes, % at three lights, ohms, ohms
 	TankName  // args: clock time
 	BoostHelp // args: kWh, presses, money, uses
+	MoreChoices
+	FewerChoices
 	TankHour
 	HygieneNever  // args: degC, minutes
 	HygieneHeated // args: degC, minutes, days, longest
