@@ -2,6 +2,7 @@ package ui
 
 import (
 	"bytes"
+	"strings"
 	"testing"
 
 	"github.com/vugu/html"
@@ -145,6 +146,20 @@ func TestPanels_Rows(t *testing.T) {
 		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours || f.ID == scenario.SecondHours
 		if seen[f.ID] == onDial {
 			t.Errorf("field %s: in a panel %v", f.Key, seen[f.ID])
+		}
+	}
+}
+
+// No text of any group has a hole where an argument should be.
+func TestPanels_WordsTakeTheirArguments(t *testing.T) {
+	for _, link := range []string{"", "v=1&backup=set-0200to1800&rule=sun&elements=two&couple=direct&modules=10&outfrom=228&outto=252&people=8", "v=1&modules=0"} {
+		p := NewPage(state.Open(link), view.New())
+		for i := range panels {
+			p.Panel, p.More = i, true
+			if out := html5(t, p).String(); strings.Contains(out, "%!") || strings.Contains(out, "NaN") || strings.Contains(out, "Inf") {
+				at := strings.Index(out, "%!")
+				t.Errorf("%q, %s: %.120q", link, panels[i].id, out[max(0, at-60):])
+			}
 		}
 	}
 }

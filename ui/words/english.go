@@ -201,7 +201,7 @@ var english = Catalogue{
 		TankName:           "The tank at %s",
 		HygieneNever:       "In the year all water above the lowest element never stands at %.0f °C for %.0f min.",
 		HygieneHeated:      "All water above the lowest element stands at %.0f °C for %.0f min on %[3]d days of the year; the longest time without is %[4]s days.",
-		HygieneGrow:        "On average some of it stands at %[3].0f to %[4].0f °C, where bacteria grow, for %[1]s h a day: %[2]s L over all time. No figure here says that water is safe.",
+		HygieneGrow:        "On average some of it stands at %.0[3]f to %.0[4]f °C, where bacteria grow, for %[1]s h a day: %[2]s L over all time. No figure here says that water is safe.",
 		BoostHelp:          "A boost of %.0f kWh pressed before each use that would run cool: %d presses a year, %s more; %d uses would still run cool.",
 		MoreChoices:        "More choices",
 		FewerChoices:       "Fewer choices",
