@@ -35,7 +35,7 @@ var panels = []panel{
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
-			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW}},
+			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.Elements, scenario.UpperPct, scenario.Stands,

@@ -58,6 +58,9 @@ const (
 	// IsolatorRating: what a switch in the strings' cable must break. Args: volts at the
 	// coldest, amperes.
 	IsolatorRating
+	// InsulationLow: less than the test of the strings asks. Args: measured, asked, megohm;
+	// test voltage.
+	InsulationLow
 	codeCount
 )
 

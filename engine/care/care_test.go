@@ -72,6 +72,8 @@ func TestFindings_BothSides(t *testing.T) {
 		{StringFuses, func(s *scenario.Scenario) { s.Modules, s.InString = 6, 2 }, func(s *scenario.Scenario) { s.Modules, s.InString = 4, 2 }, Caution},
 		{UnevenStrings, func(s *scenario.Scenario) { s.Modules, s.InString = 5, 2 }, func(s *scenario.Scenario) { s.Modules, s.InString = 6, 2 }, Stop},
 		{CableDrop, func(s *scenario.Scenario) { s.CableM = 60 }, func(s *scenario.Scenario) { s.CableM = 10 }, Caution},
+		{InsulationLow, func(s *scenario.Scenario) { s.InsulationM = 0.99 }, func(s *scenario.Scenario) { s.InsulationM = 1 }, Stop},
+		{InsulationLow, func(s *scenario.Scenario) { s.InsulationM, s.Modules = 0.49, 2 }, func(s *scenario.Scenario) { s.InsulationM, s.Modules = 0.5, 2 }, Stop},
 		{IsolatorRating, func(s *scenario.Scenario) {}, func(s *scenario.Scenario) { s.Modules = 0 }, Note},
 	} {
 		tested[c.code] = true

@@ -36,6 +36,18 @@ func ColdOpenV(modules int, openV, voltagePerK, coldC float64) float64 {
 	return float64(modules) * (openV + voltagePerK*(coldC-pv.StandardC))
 }
 
+// InsulationTest is the least insulation resistance, megohm, of strings of that highest
+// voltage, and the voltage at which it is measured (IEC 62446-1, from memory).
+func InsulationTest(openV float64) (megohm, testV float64) {
+	switch {
+	case openV < lowVoltageV:
+		return 0.5, 250
+	case openV <= 500:
+		return 1, 500
+	}
+	return 1, 1000
+}
+
 func electrics(p *simulate.Prepared) (list []Finding) {
 	s := &p.Scenario
 	find := func(code Code, severity Severity, field scenario.FieldID, source string, args ...float64) {
@@ -75,6 +87,9 @@ func electrics(p *simulate.Prepared) (list []Finding) {
 		if allowed := math.Max(s.ElementW*(1+pv.PlateUp), s.ElementW+20); w.FullW > allowed {
 			find(ElementOverload, Stop, scenario.ElementW, "IEC 60335-1 clause 10, +5 % or 20 W (from memory)", w.FullW, allowed)
 		}
+	}
+	if asked, volts := InsulationTest(cold); s.InsulationM > 0 && s.InsulationM < asked {
+		find(InsulationLow, Stop, scenario.Insulation, "IEC 62446-1 table of insulation resistance (from memory)", s.InsulationM, asked, volts)
 	}
 	if w.DropPct > dropPct {
 		find(CableDrop, Caution, scenario.CableM, "common practice, no source", w.DropPct, dropPct)

@@ -18,6 +18,12 @@ func (l Losses) Factor() float64 { return l.Soiling * l.Mismatch * l.Age }
 // Ohms returns an element's resistance from its rating plate: R = U2/P.
 func Ohms(ratedW, ratedV float64) float64 { return ratedV * ratedV / ratedW }
 
+// OhmsRange is what an element's resistance may be within its plate's tolerance.
+func OhmsRange(ratedW, ratedV float64) (least, most float64) {
+	ohms := Ohms(ratedW, ratedV)
+	return ohms / (1 + PlateUp), ohms / (1 - PlateDown)
+}
+
 // Tolerance of an element's rated power: 5 % up (or 20 W, if that is more), 10 % down
 // (IEC 60335-1 clause 10, heating appliances above 200 W; from memory).
 const (

@@ -35,7 +35,11 @@ func TestCellTemperature_Pvlib(t *testing.T) {
 
 func TestOhms_Plate(t *testing.T) {
 	var b struct {
-		Rows map[string]map[string]struct{ R float64 }
+		Rows map[string]map[string]struct {
+			R     float64
+			Least float64 `json:"R_lo(+5%)"`
+			Most  float64 `json:"R_hi(-10%)"`
+		}
 	}
 	published.Block(t, "water.json", "element_ohm", &b)
 	if len(b.Rows) != 3 {
@@ -45,6 +49,9 @@ func TestOhms_Plate(t *testing.T) {
 		v, _ := strconv.ParseFloat(volts, 64)
 		for watts, want := range row {
 			w, _ := strconv.ParseFloat(watts, 64)
+			if least, most := OhmsRange(w, v); math.Abs(least-want.Least) > 1e-3 || math.Abs(most-want.Most) > 1e-3 {
+				t.Errorf("%g W at %g V: %.4f to %.4f ohm, want %.4f to %.4f", w, v, least, most, want.Least, want.Most)
+			}
 			if got := Ohms(w, v); math.Abs(got-want.R) > 1e-3 {
 				t.Errorf("%g W at %g V: %.4f ohm, want %.4f", w, v, got, want.R)
 			}

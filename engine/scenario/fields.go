@@ -90,6 +90,7 @@ const (
 	SoilPct
 	MismatchPct
 	AgeYears
+	Insulation
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -150,6 +151,7 @@ const (
 	Year
 	Kelvin
 	WattPerKelvin
+	Megohm
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -297,4 +299,5 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.SoilPct }).field(SoilPct, "soil", number(Percent, 0, 50, 0.5)),
 	pick[float64](func(s *Scenario) *float64 { return &s.MismatchPct }).field(MismatchPct, "mismatch", number(Percent, 0, 20, 0.5)),
 	pick[int](func(s *Scenario) *int { return &s.AgeYears }).field(AgeYears, "age", number(Year, 0, 40, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.InsulationM }).field(Insulation, "insulation", number(Megohm, 0, 1000, 0.01)),
 }

@@ -169,7 +169,8 @@ type Scenario struct {
 	DiffK       float64
 	SoilPct     float64 // of the light, by dirt
 	MismatchPct float64
-	AgeYears    int // of the modules, see AgePctAYear
+	AgeYears    int     // of the modules, see AgePctAYear
+	InsulationM float64 // measured between the strings and earth; 0: not measured
 
 	Known FieldSet // fields that somebody confirmed; the others are assumed
 }

@@ -58,6 +58,7 @@ type Prepared struct {
 
 	Potential Potential // of the year
 	chain     *wiring
+	yields    *comparison
 }
 
 // drawStep is an instant of a day at which water leaves the tank.
@@ -119,7 +120,7 @@ func (p *Prepared) finish(prev *Prepared) error {
 	p.setUses()
 	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
 	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
-		p.sun, p.sky, p.skyColdC, p.Potential, p.chain = prev.sun, prev.sky, prev.skyColdC, prev.Potential, prev.chain
+		p.sun, p.sky, p.skyColdC, p.Potential, p.chain, p.yields = prev.sun, prev.sky, prev.skyColdC, prev.Potential, prev.chain, prev.yields
 	} else if err := p.setSun(); err != nil {
 		return err
 	}
@@ -268,7 +269,7 @@ func (p *Prepared) setSun() error {
 	if err != nil {
 		return err
 	}
-	p.Potential, p.chain = Potential{}, r.wiring
+	p.Potential, p.chain, p.yields = Potential{}, r.wiring, new(comparison)
 	var unused Potential
 	for day := range climate.Days {
 		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power, &p.Potential)

@@ -59,6 +59,13 @@ func (v *View) IVTwin(s *state.Store) string {
 			volts, amps, fit = p.Volts, p.Amps, p.FitOhms
 		}
 	}
-	return v.Words.Text(words.IVTwin, format.Number(volts, 0), format.Number(amps, 1), at[0], at[1], at[2],
-		format.Number(s.Prepared.ElementOhms(), 1), format.Number(fit, 1))
+	least, most := pv.OhmsRange(s.Scenario.ElementW, s.Scenario.ElementV)
+	text := v.Words.Text(words.IVTwin, format.Number(volts, 0), format.Number(amps, 1), at[0], at[1], at[2],
+		format.Number(s.Prepared.ElementOhms(), 1), format.Number(fit, 1), format.Number(least, 1), format.Number(most, 1))
+	y := s.Prepared.Yields()
+	if y.BestJ == 0 {
+		return text
+	}
+	kWh := func(joules float64) string { return kWh(joules, 0) }
+	return text + " " + v.Words.Text(words.YieldsText, format.Number(y.BestOhms, 1), kWh(y.BestJ), kWh(y.StraightJ), kWh(y.TrackedJ))
 }

@@ -100,6 +100,7 @@ const (
 	BoostHelp // args: kWh, presses, money, uses
 	MoreChoices
 	FewerChoices
+	YieldsText // args: ohms, kWh, kWh, kWh
 	TankHour
 	HygieneNever  // args: degC, minutes
 	HygieneHeated // args: degC, minutes, days, longest
@@ -250,7 +251,11 @@ func (c *Catalogue) Finding(f care.Finding) string {
 	var args [len(f.Args)]any
 	for i, v := range f.Args {
 		decimals := 0
-		if a := math.Abs(v); a > 0 && a < 10 && a != math.Round(a) {
+		switch a := math.Abs(v); {
+		case a == math.Round(a):
+		case a < 1:
+			decimals = 2
+		case a < 10:
 			decimals = 1
 		}
 		args[i] = format.Number(v, decimals)
