@@ -28,7 +28,7 @@ type panel struct {
 
 var panels = []panel{
 	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
-		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, nil},
+		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.ValveC}},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},

@@ -19,6 +19,12 @@ const (
 	// StoredScalds: stored water can be hotter than may reach a tap. Args: hottest
 	// thermostat, limit, degC; seconds to a deep burn.
 	StoredScalds
+	// ValveTooHot: a mixing valve that lets through what scalds. Args: its setting, limit,
+	// degC.
+	ValveTooHot
+	// ValveStarves: a mixing valve too low for a thermostatic shower behind it. Args: its
+	// setting, least it wants, degC.
+	ValveStarves
 	// BelowElement: water that no heating reaches, the weekly heat-up neither. Args:
 	// litres, litres of the tank.
 	BelowElement

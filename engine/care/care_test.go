@@ -58,6 +58,9 @@ func TestFindings_BothSides(t *testing.T) {
 	}{
 		{StoredBelow60, func(s *scenario.Scenario) { s.SetC = 59 }, func(s *scenario.Scenario) { s.SetC = 60 }, Caution},
 		{StoredScalds, func(s *scenario.Scenario) { s.SetC, s.SunLimitC = 51, 50 }, func(s *scenario.Scenario) { s.SetC, s.SunLimitC = 50, 50 }, Caution},
+		{StoredScalds, func(s *scenario.Scenario) { s.ValveC = 51 }, func(s *scenario.Scenario) { s.ValveC = 50 }, Caution},
+		{ValveTooHot, func(s *scenario.Scenario) { s.ValveC = 51 }, func(s *scenario.Scenario) { s.ValveC = 50 }, Caution},
+		{ValveStarves, func(s *scenario.Scenario) { s.ValveC = 49 }, func(s *scenario.Scenario) { s.ValveC = 50 }, Note},
 		{BelowElement, func(s *scenario.Scenario) {}, nil, Note},
 		{Expands, func(s *scenario.Scenario) {}, nil, Note},
 		{ReadingsImpossible, func(s *scenario.Scenario) { s.LossBy, s.EveningC, s.MorningC = scenario.LossOvernight, 55, 55 },

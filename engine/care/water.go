@@ -9,10 +9,12 @@ import (
 )
 
 const (
-	storeC  = 60.0 // store at 60 degC or more
-	tapC    = 50.0 // above this at a tap a mixing valve is advised
-	boilC   = 100.0
-	cutOutC = 88.0 // a usual independent cut-out (common practice, no source)
+	storeC = 60.0 // store at 60 degC or more
+	tapC   = 50.0 // above this at a tap a mixing valve is advised
+	boilC  = 100.0
+	// showerMoreK is how much warmer than the shower its own mixer wants the supply.
+	showerMoreK = 10.0
+	cutOutC     = 88.0 // a usual independent cut-out (common practice, no source)
 )
 
 // DecimalMinutes is how long water must stand at a temperature until one in ten
@@ -80,7 +82,15 @@ func water(p *simulate.Prepared) (list []Finding) {
 			Source: "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)",
 		})
 	}
-	if hottest > tapC {
+	if s.ValveC > tapC {
+		list = append(list, Finding{Code: ValveTooHot, Severity: Caution, Args: [3]float64{s.ValveC, tapC}, Field: scenario.ValveC,
+			Source: "50 degC at the tap (AS/NZS 3500.4, from memory)"})
+	}
+	if least := simulate.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
+		list = append(list, Finding{Code: ValveStarves, Severity: Note, Args: [3]float64{s.ValveC, least}, Field: scenario.ValveC,
+			Source: "common practice, no source: a thermostatic shower wants its supply 10 K warmer"})
+	}
+	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {
 		list = append(list, Finding{
 			Code: StoredScalds, Severity: Caution, Args: [3]float64{hottest, tapC, BurnSeconds(hottest)}, Field: scenario.SunLimitC,
 			Source: "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)",

@@ -91,6 +91,7 @@ const (
 	MismatchPct
 	AgeYears
 	Insulation
+	ValveC
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -300,4 +301,5 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.MismatchPct }).field(MismatchPct, "mismatch", number(Percent, 0, 20, 0.5)),
 	pick[int](func(s *Scenario) *int { return &s.AgeYears }).field(AgeYears, "age", number(Year, 0, 40, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.InsulationM }).field(Insulation, "insulation", number(Megohm, 0, 1000, 0.01)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ValveC }).field(ValveC, "valve", number(Celsius, 0, 70, 1)),
 }

@@ -99,7 +99,7 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
 			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV,
-			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, Elements, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation} {
+			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, Elements, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
 			s.Known = s.Known.Without(id)
 		}
 		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}

@@ -170,6 +170,7 @@ type Scenario struct {
 	SoilPct     float64 // of the light, by dirt
 	MismatchPct float64
 	AgeYears    int     // of the modules, see AgePctAYear
+	ValveC      float64 // a thermostatic mixing valve lets no more through; 0: none
 	InsulationM float64 // measured between the strings and earth; 0: not measured
 
 	Known FieldSet // fields that somebody confirmed; the others are assumed

@@ -294,7 +294,7 @@ func TestLosses_Named(t *testing.T) {
 func TestBoost_HandComputedDay(t *testing.T) {
 	p := idle(t, 0, func(s *scenario.Scenario) { s.SetC, s.TankLitres, s.LossKWh = 60, 200, 0.2 })
 	p.uses = []draw.Use{{Minute: 1200, Litres: 100, TempC: 40, Flow: 10, Kind: draw.Body}}
-	p.steps = drawSteps(p.uses, 0)
+	p.steps = drawSteps(p.uses, 0, 0)
 	y := year(t, p, never)
 	boost := p.RunBoost(never, new(Workspace))
 	if y.Total.CoolUses < 300 || boost.CoolUses != 0 {
@@ -317,5 +317,23 @@ func TestBoost_HandComputedDay(t *testing.T) {
 	year := year(t, warm, allDay).Total
 	if b := warm.RunBoost(allDay, new(Workspace)); year.CoolUses != 0 || b.Presses != 0 || math.Abs(b.Cost-year.Cost) > 1e-6 {
 		t.Errorf("%d cool uses, %+v, cost %g", year.CoolUses, b, year.Cost)
+	}
+}
+
+// A mixing valve caps what hotter uses get; what they miss is counted, and body uses
+// below it do not change.
+func TestValve_Caps(t *testing.T) {
+	with := prepared(t, func(s *scenario.Scenario) { s.Uses, s.ValveC, s.TankLitres = scenario.ProfileM, 45, 400 })
+	none := prepared(t, func(s *scenario.Scenario) { s.Uses, s.TankLitres = scenario.ProfileM, 400 })
+	a, b := year(t, with, allDay).Total, year(t, none, allDay).Total
+	miss := 0.0
+	for _, u := range none.uses {
+		miss += math.Max(0, u.TempC-45) * u.Litres * tank.HeatCapacity * climate.Days
+	}
+	if miss == 0 || math.Abs(a.ShortfallJ-b.ShortfallJ-miss) > 1e-6*miss || a.CoolUses != b.CoolUses {
+		t.Errorf("short by %g J more, by hand %g; cool uses %d and %d", a.ShortfallJ-b.ShortfallJ, miss, a.CoolUses, b.CoolUses)
+	}
+	if !(a.DeliveredJ < b.DeliveredJ) {
+		t.Errorf("delivered %g J with a valve, %g without", a.DeliveredJ, b.DeliveredJ)
 	}
 }

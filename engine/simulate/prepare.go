@@ -197,7 +197,7 @@ func (p *Prepared) setUses() {
 	} else {
 		p.uses = draw.Standard(draw.Profile(s.Uses))
 	}
-	p.steps = drawSteps(p.uses, s.PipeLitres)
+	p.steps = drawSteps(p.uses, s.PipeLitres, s.ValveC)
 }
 
 // lossWPerK is the standing loss with jacket and pipes.
@@ -228,8 +228,9 @@ func (p *Prepared) ownLossWPerK() float64 {
 }
 
 // drawSteps cuts uses into instants: parts of at most slugSeconds, each at its
-// middle. After a long pause the first part fills the pipe before.
-func drawSteps(uses []draw.Use, pipeLitres float64) []drawStep {
+// middle. After a long pause the first part fills the pipe before. A mixing valve lets no
+// more than valveC through; 0: there is none.
+func drawSteps(uses []draw.Use, pipeLitres, valveC float64) []drawStep {
 	var steps []drawStep
 	for i, u := range uses {
 		prev := uses[(i+len(uses)-1)%len(uses)]
@@ -241,12 +242,16 @@ func drawSteps(uses []draw.Use, pipeLitres float64) []drawStep {
 		if pause > restMinutes {
 			cold = pipeLitres
 		}
+		useC := u.TempC
+		if valveC > 0 {
+			useC = math.Min(useC, valveC)
+		}
 		length := u.Minutes() * 60
 		parts := math.Max(1, math.Ceil(length/slugSeconds))
 		for n := range int(parts) {
 			at := u.Minute*60 + (float64(n)+0.5)*length/parts
 			steps = append(steps, drawStep{at: math.Min(at, 86400-1), use: i, draw: tank.Draw{
-				PipeLitres: cold, Litres: u.Litres / parts, UseC: u.TempC, ToleranceK: ToleranceK,
+				PipeLitres: cold, Litres: u.Litres / parts, UseC: useC, ToleranceK: ToleranceK,
 			}})
 			cold = 0
 		}

@@ -290,6 +290,9 @@ func (r *dayRun) count(f *Flows) {
 		f.DeliveredJ += got.HeatJ
 		f.PipeJ += got.PipeJ
 		f.ShortfallJ += got.ShortfallJ
+		if valve := r.p.Scenario.ValveC; valve > 0 && valve < r.p.uses[i].TempC && !r.away {
+			f.ShortfallJ += r.p.uses[i].Litres * tank.HeatCapacity * (r.p.uses[i].TempC - valve)
+		}
 		if r.coolUse(i) {
 			f.CoolUses++
 		}

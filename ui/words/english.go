@@ -89,6 +89,7 @@ var english = Catalogue{
 		scenario.MismatchPct:    {Name: "Lost by mismatch of modules"},
 		scenario.AgeYears:       {Name: "Age of the modules", Help: "They lose half a percent a year (median of 2,000 measured rates)."},
 		scenario.Insulation:     {Name: "Insulation resistance, measured", Help: "Strings to earth. 0: not measured."},
+		scenario.ValveC:         {Name: "Mixing valve lets through", Help: "A thermostatic mixing valve after the tank; hotter uses get no more. 0: there is none."},
 		scenario.Price:          {Name: "Grid electricity"},
 		scenario.LowPrice:       {Name: "In low-price hours"},
 		scenario.LowFrom:        {Name: "Low price from", Help: "Clock time; the same as \"until\" for none."},
@@ -122,6 +123,8 @@ var english = Catalogue{
 	Findings: map[care.Code]string{
 		care.StoredBelow60:         "The thermostat stands at %[1]s \u00b0C. Guidance against legionella asks for water stored at %[2]s \u00b0C or more; below, bacteria can grow. At the thermostat's temperature one in ten is left after %[3]s min.",
 		care.StoredScalds:          "The tank may hold water of %[1]s \u00b0C, which burns skin deeply within %[3]s s. Above %[2]s \u00b0C at a tap a thermostatic mixing valve is needed.",
+		care.ValveTooHot:           "The mixing valve lets %[1]s \u00b0C through; above %[2]s \u00b0C at a tap water scalds.",
+		care.ValveStarves:          "A thermostatic shower wants %[2]s \u00b0C or more before its own mixer; the valve lets %[1]s \u00b0C through, and the shower may run cool.",
 		care.BelowElement:          "%[1]s of %[2]s L lie below the lowest element: no heating reaches them, the weekly heat-up neither.",
 		care.ReadingsImpossible:    "A tank cannot cool from %[1]s to %[2]s \u00b0C in a room of %[3]s \u00b0C: the figure for 24 h is used instead.",
 		care.FailedClosed:          "If the sun's thermostat stuck closed, water would go on to %[1]s \u00b0C in the sunniest month. An independent cut-out (usually %[2]s \u00b0C) and a relief valve are needed.",
