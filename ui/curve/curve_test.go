@@ -2,6 +2,8 @@ package curve
 
 import (
 	"math"
+	"strconv"
+	"strings"
 	"testing"
 )
 
@@ -26,6 +28,15 @@ func TestThin_KeepsShape(t *testing.T) {
 	}
 	if found != 2 {
 		t.Errorf("the step at 80 lost %d of its two points", 2-found)
+	}
+}
+
+// A round number is written as one.
+func TestNice_Short(t *testing.T) {
+	for v := 1e-4; v < 1e6; v *= 1.03 {
+		if text := strconv.FormatFloat(Nice(v), 'g', -1, 64); len(strings.Trim(text, "0.e+-")) > 6 {
+			t.Errorf("Nice(%g) is written %s", v, text)
+		}
 	}
 }
 

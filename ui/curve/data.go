@@ -46,11 +46,16 @@ func Nice(v float64) float64 {
 	if v <= 0 {
 		return 1
 	}
-	unit := math.Pow(10, math.Floor(math.Log10(v)))
-	for _, k := range [...]float64{1, 2, 2.5, 3, 4, 5, 6, 8} {
-		if k*unit >= v*(1-1e-12) {
-			return k * unit
+	power := int(math.Floor(math.Log10(v)))
+	for _, k := range [...]float64{1, 2, 2.5, 3, 4, 5, 6, 8, 10} {
+		// Three tenths are 3/10: 3 times 0.1 would be a hair more, and written so.
+		round := k * math.Pow10(power)
+		if power < 0 {
+			round = k / math.Pow10(-power)
+		}
+		if round >= v*(1-1e-12) {
+			return round
 		}
 	}
-	return 10 * unit
+	return v
 }
