@@ -8,8 +8,12 @@ import (
 	"suncask/engine/tank"
 )
 
-// Where a rule looks at the tank it does so at least this often, s.
-const lookEveryS = 900.0
+// Where a rule looks at how much water is ready it does so this often, s; a rescue that
+// is not on looks every hour.
+const (
+	lookEveryS = 900.0
+	hourS      = 3600.0
+)
 
 // turn is who may have the element now.
 type turn struct {
@@ -30,12 +34,19 @@ func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price float64, f 
 	case now.boosts > 0 && grid, now.open > 0 && grid && p.Scenario.Rule == scenario.WholeWindow:
 		r.buy(&r.backup, sun, from, to, price, f)
 	case now.open > 0 && grid:
-		r.pieces(sun, from, to, func(a, b *event, sunW float64) { r.contest(sun, a, b, sunW, price, f) })
+		every := hourS
+		if p.Scenario.Rule == scenario.SunFirst {
+			every = lookEveryS
+		}
+		r.pieces(sun, from, to, &every, func(a, b *event, sunW float64) { r.contest(sun, a, b, sunW, price, f) })
 	case grid && p.Scenario.RescueL > 0:
-		r.pieces(sun, from, to, func(a, b *event, _ float64) {
+		every := lookEveryS
+		r.pieces(sun, from, to, &every, func(a, b *event, _ float64) {
 			ready := r.usable(r.coldC)
 			now.rescue = ready < p.Scenario.RescueL || now.rescue && ready < p.Scenario.RescueL+rescueMoreL
+			every = hourS
 			if now.rescue {
+				every = lookEveryS
 				r.buy(&r.backup, sun, a, b, price, f)
 				return
 			}
@@ -102,12 +113,12 @@ func (r *dayRun) keepW() float64 {
 	return r.p.tankParams.LossWPerK * (1 - r.p.backupElement.Low) * math.Max(0, r.p.Scenario.SetC-r.roomC)
 }
 
-// pieces cuts a stretch at full hours, and at lookEveryS, so that the sun's power is
-// constant in each.
-func (r *dayRun) pieces(sun *sunDay, from, to *event, do func(a, b *event, sunW float64)) {
+// pieces cuts a stretch at full hours, or oftener, so that the sun's power is constant in
+// each. do may change how often, from the piece after the next on.
+func (r *dayRun) pieces(sun *sunDay, from, to *event, every *float64, do func(a, b *event, sunW float64)) {
 	a := *from
 	for a.at < to.at {
-		next := math.Min(to.at, (math.Floor(a.at/lookEveryS+1e-9)+1)*lookEveryS)
+		next := math.Min(to.at, (math.Floor(a.at / *every + 1e-9)+1)**every)
 		b := *to
 		if next < to.at {
 			b = r.p.timed(event{at: next})
