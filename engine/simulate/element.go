@@ -116,15 +116,15 @@ func (r *dayRun) keepW() float64 {
 // pieces cuts a stretch at full hours, or oftener, so that the sun's power is constant in
 // each. do may change how often, from the piece after the next on.
 func (r *dayRun) pieces(sun *sunDay, from, to *event, every *float64, do func(a, b *event, sunW float64)) {
-	a := *from
+	a, b := &r.piece[0], &r.piece[1]
+	*a = *from
 	for a.at < to.at {
-		next := math.Min(to.at, (math.Floor(a.at / *every + 1e-9)+1)**every)
-		b := *to
-		if next < to.at {
-			b = r.p.timed(event{at: next})
+		*b = *to
+		if next := (math.Floor(a.at / *every + 1e-9) + 1) * *every; next < to.at {
+			*b = r.p.clock.quarters[int(next/lookEveryS+0.5)]
 		}
-		do(&a, &b, sun.power[min(a.hour, 23)])
-		a = b
+		do(a, b, sun.power[min(a.hour, 23)])
+		*a = *b
 	}
 }
 

@@ -109,3 +109,22 @@ func TestMonotone_Shares(t *testing.T) {
 		t.Errorf("more than a quarter go against what one would think: %d, %d, %d", lossRaises, warmerShort, longerShort)
 	}
 }
+
+// With all options on a year allocates nothing either.
+func TestOptions_NoAllocations(t *testing.T) {
+	for _, link := range []string{
+		"v=1&rule=satisfied&heatup=weekly", "v=1&rule=sun&rescue=12&outfrom=228&outto=252&awaydays=14&elements=two&roomby=outside&valve=50",
+		"v=1&rescue=12&switching=cycle&backup=noon0130to1800&backup2=0400-0530",
+	} {
+		s, problems := scenario.Decode(link)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		p := prepared(t, func(to *scenario.Scenario) { *to = s })
+		ws, y := new(Workspace), new(Year)
+		p.RunYear(s.Backup, ws, y)
+		if n := testing.AllocsPerRun(2, func() { p.RunYear(s.Backup, ws, y) }); n != 0 {
+			t.Errorf("%s: %g allocations a year", link, n)
+		}
+	}
+}

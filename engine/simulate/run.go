@@ -144,8 +144,10 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 }
 
 // timed fills in what follows from an event's instant.
-func (p *Prepared) timed(e event) event {
-	s := p.tankParams.Span(e.at)
+func (p *Prepared) timed(e event) event { return timed(p.tankParams, e) }
+
+func timed(p tank.Params, e event) event {
+	s := p.Span(e.at)
 	e.up, e.down = s.Up, s.Down
 	e.hour = int32(e.at / 3600)
 	return e
@@ -185,8 +187,9 @@ type dayRun struct {
 	weekly bool    // the weekly heat-up falls on this day
 	coldC  float64 // of this day
 	roomC  float64
-	mid    event // work space: when a thermostat was satisfied
-	open0  int32 // windows open at midnight
+	mid    event    // work space: when a thermostat was satisfied
+	piece  [2]event // work space of pieces
+	open0  int32    // windows open at midnight
 	hours  scenario.Backup
 	// stillOpen counts those of open0 that keep the clock.
 	stillOpen int32

@@ -13,10 +13,12 @@ type sunDay struct {
 	w, j, q [25]float64
 }
 
-// clock holds G and D at the full hours.
+// clock holds G and D at the full hours, and instants between.
 type clock struct {
 	tau  float64
 	g, d [25]float64
+	// quarters are the quarter hours of a day.
+	quarters [97]event
 }
 
 func (c *clock) set(p tank.Params) {
@@ -25,6 +27,9 @@ func (c *clock) set(p tank.Params) {
 		c.g[h], c.d[h] = s.Up, s.Down
 	}
 	c.tau = p.Tau()
+	for i := range c.quarters {
+		c.quarters[i] = timed(p, event{at: float64(i) * lookEveryS})
+	}
 }
 
 // integrate fills the running integrals. Within an hour of power P

@@ -235,37 +235,47 @@ func TestDrag_AgreesWithNative(t *testing.T) {
 
 // The time of a frame from the newest pointer event to the last attribute,
 // unthrottled and with the processor four times slower. It is printed, not judged.
+// everyOption is a house with all that a year can have at once.
+const everyOption = "#v=1&modules2=2&horizon=90:15,120:22&couple=direct&rule=sun&rescue=12&heatup=weekly&outfrom=228&outto=252&awaydays=14" +
+	"&elements=two&switching=cycle&roomby=outside&jacket=jacket&valve=50&backup=noon0130to1800&backup2=0400-0530"
+
 func TestDrag_FrameTimes(t *testing.T) {
-	for _, s := range []screen{phone, wide} {
-		for _, slow := range []float64{1, 4} {
-			t.Run(fmt.Sprintf("%s, %gx", s.name, slow), func(t *testing.T) {
-				b := start(t, s)
-				b.open("")
-				f := finger{b, s.touch}
-				x, y, path := b.around("#grip-1-hit", 200, 100)
-				// The page warms its code up in idle time: as after reading the screen.
-				time.Sleep(2 * time.Second)
-				f.event("down", x, y)
-				b.run(emulation.SetCPUThrottlingRate(slow))
-				b.run(chromedp.Evaluate(`performance.clearMeasures('dial-frame')`, nil))
-				for _, p := range path {
-					f.event("move", p[0], p[1])
-					b.frame()
+	for _, c := range []struct {
+		name, link string
+		screen     screen
+		slow       float64
+	}{
+		{"phone", "", phone, 1}, {"phone", "", phone, 4}, {"wide", "", wide, 1}, {"wide", "", wide, 4},
+		{"phone, every option", everyOption, phone, 1}, {"phone, every option", everyOption, phone, 4},
+	} {
+		s, slow := c.screen, c.slow
+		t.Run(fmt.Sprintf("%s, %gx", c.name, slow), func(t *testing.T) {
+			b := start(t, s)
+			b.open(c.link)
+			f := finger{b, s.touch}
+			x, y, path := b.around("#grip-1-hit", 200, 100)
+			// The page warms its code up in idle time: as after reading the screen.
+			time.Sleep(2 * time.Second)
+			f.event("down", x, y)
+			b.run(emulation.SetCPUThrottlingRate(slow))
+			b.run(chromedp.Evaluate(`performance.clearMeasures('dial-frame')`, nil))
+			for _, p := range path {
+				f.event("move", p[0], p[1])
+				b.frame()
+			}
+			for _, name := range []string{"dial-frame", "strip-frame"} {
+				var times []float64
+				b.eval(fmt.Sprintf(`performance.getEntriesByName(%s).map(e => e.duration)`, quote(name)), &times)
+				sort.Float64s(times)
+				if n := len(times); n > 0 {
+					t.Logf("%s, %d frames: median %.1f ms, p95 %.1f ms, longest %.1f ms", name, n, times[n/2], times[n*95/100], times[n-1])
+				} else if name == "dial-frame" {
+					t.Fatal("no frame was measured")
 				}
-				for _, name := range []string{"dial-frame", "strip-frame"} {
-					var times []float64
-					b.eval(fmt.Sprintf(`performance.getEntriesByName(%s).map(e => e.duration)`, quote(name)), &times)
-					sort.Float64s(times)
-					if n := len(times); n > 0 {
-						t.Logf("%s, %d frames: median %.1f ms, p95 %.1f ms, longest %.1f ms", name, n, times[n/2], times[n*95/100], times[n-1])
-					} else if name == "dial-frame" {
-						t.Fatal("no frame was measured")
-					}
-				}
-				f.event("up", x, y)
-				b.clean()
-			})
-		}
+			}
+			f.event("up", x, y)
+			b.clean()
+		})
 	}
 }
 
