@@ -2,7 +2,6 @@ package ui
 
 import (
 	"suncask/engine/care"
-	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/format"
 	"suncask/ui/words"
@@ -42,27 +41,4 @@ func severity(f care.Finding) string {
 		return "finding remark"
 	}
 	return "finding"
-}
-
-// boost says what a boost would come to, where something runs cool.
-func (c *Panels) boost() string {
-	s, w := c.Page.Store, c.Page.View.Words
-	if s.Results.Year.Total.CoolUses == 0 {
-		return ""
-	}
-	b := s.Boost()
-	return w.Text(words.BoostHelp, simulate.BoostKWh, b.Presses, format.Money(b.Cost-s.Results.Year.Total.Cost, s.Scenario.Currency), b.CoolUses)
-}
-
-// ruleChanges say what a year under each of the other rules would come to.
-func (c *Panels) ruleChanges() (list []string) {
-	s, v := c.Page.Store, c.Page.View
-	choices := v.Words.Fields[scenario.RuleBy].Choices
-	for i, f := range s.Rules() {
-		if scenario.Rule(i) == s.Scenario.Rule {
-			continue
-		}
-		list = append(list, v.Words.Text(words.RuleChanges, choices[i], format.Money(f.Cost, s.Scenario.Currency), v.CoolDays(f.CoolDays)))
-	}
-	return list
 }

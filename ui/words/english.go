@@ -229,7 +229,6 @@ var english = Catalogue{
 		GripHelp:           "Backup = heating from the grid. Drag a grip, use the buttons below the dial, or tap a stave twice. Tap a drop for the uses.",
 		Accuracy:           "Weather: %s, %s; monthly means good to about %d %% in sunshine and %d K. The days between are drawn so that the months keep their means.",
 		Findings:           "Mind",
-		Rule:               "In backup hours the grid has the element and the sun waits.",
 		BareHelp:           "Without sun means: no modules, backup all day. Hot washes: no shower or hand wash ran cool that day. All figures come from a simulated year of 365 days.",
 		StripHelp:          "Curves: the day chosen above; dotted, a dull day of the month; dashed, before the change; shaded, backup hours.",
 		UsesOfDay:          "Uses of the day",

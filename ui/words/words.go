@@ -122,7 +122,6 @@ const (
 	GripHelp
 	Accuracy
 	Findings
-	Rule
 	BareHelp
 	StripHelp
 	UsesOfDay
