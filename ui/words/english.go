@@ -37,7 +37,7 @@ var english = Catalogue{
 		scenario.LossKWh:        {Name: "Heat the tank loses", Help: "Standing loss at 45 K above the room, as on the label."},
 		scenario.SetC:           {Name: "Thermostat", Help: "How warm backup makes the water."},
 		scenario.SunLimitC:      {Name: "Sun may heat to"},
-		scenario.ElementW:       {Name: "Element", Help: "Its plate: watts at 230 V."},
+		scenario.ElementW:       {Name: "Element", Help: "Its plate: watts at its rated voltage."},
 		scenario.RoomC:          {Name: "Room around the tank"},
 		scenario.Modules:        {Name: "Modules on the roof"},
 		scenario.ModuleW:        {Name: "Each module", Help: "Rated watts."},
