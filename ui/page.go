@@ -51,7 +51,8 @@ type Page struct {
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
 
-	attrs map[[2]string]string
+	attrs  map[[2]string]string
+	minded []care.Finding // of the house shown
 }
 
 // NewPage returns a page that shows a store.
@@ -64,6 +65,7 @@ func (c *Page) Compute(vugu.ComputeCtx) {
 	if c.attrs == nil {
 		c.attrs = map[[2]string]string{}
 	}
+	c.minded = c.findings()
 	clear(c.attrs)
 	for _, a := range c.View.Frame(c.Store) {
 		c.attrs[[2]string{a.ID, a.Name}] = a.Value

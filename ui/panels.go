@@ -93,7 +93,7 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 		f := scenario.FieldOf(id)
 		text := w.Fields[id]
 		var mind []care.Finding
-		for _, f := range c.Page.findings() {
+		for _, f := range c.Page.minded {
 			if f.Field == id {
 				mind = append(mind, f)
 			}

@@ -99,5 +99,16 @@ type Finding struct {
 
 // Findings returns what to mind in a prepared house.
 func Findings(p *simulate.Prepared) []Finding {
-	return append(water(p), electrics(p)...)
+	var l findings
+	l.water(p)
+	l.electrics(p)
+	return l
+}
+
+type findings []Finding
+
+func (l *findings) find(code Code, severity Severity, field scenario.FieldID, source string, args ...float64) {
+	f := Finding{Code: code, Severity: severity, Field: field, Source: source}
+	copy(f.Args[:], args)
+	*l = append(*l, f)
 }

@@ -48,51 +48,45 @@ func InsulationTest(openV float64) (megohm, testV float64) {
 	return 1, 1000
 }
 
-func electrics(p *simulate.Prepared) (list []Finding) {
+func (l *findings) electrics(p *simulate.Prepared) {
 	s := &p.Scenario
-	find := func(code Code, severity Severity, field scenario.FieldID, source string, args ...float64) {
-		f := Finding{Code: code, Severity: severity, Field: field, Source: source}
-		copy(f.Args[:], args)
-		list = append(list, f)
-	}
 	w := p.Wiring()
 	if w.Strings == 0 {
-		return nil
+		return
 	}
 	cold := ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
 	if cold > lowVoltageV {
-		find(AboveLowVoltage, Caution, scenario.Modules, "IEC 60449 band I: 120 V d.c. (from memory); coldest air of the year less 5 K", cold, lowVoltageV, w.ColdC)
+		l.find(AboveLowVoltage, Caution, scenario.Modules, "IEC 60449 band I: 120 V d.c. (from memory); coldest air of the year less 5 K", cold, lowVoltageV, w.ColdC)
 	}
 	if !w.Even {
-		find(UnevenStrings, Stop, scenario.InString, "strings side by side need the same voltage", float64(w.Modules), float64(s.InString))
+		l.find(UnevenStrings, Stop, scenario.InString, "strings side by side need the same voltage", float64(w.Modules), float64(s.InString))
 	}
 	least, most := FuseWindow(s.ShortA)
 	if FusesNeeded(w.Strings, s.ShortA, moduleFuse*s.ShortA) {
-		find(StringFuses, Caution, scenario.InString, "IEC 62548 (read in a trade guide of it)", least, most, float64(w.Strings))
+		l.find(StringFuses, Caution, scenario.InString, "IEC 62548 (read in a trade guide of it)", least, most, float64(w.Strings))
 	}
-	find(IsolatorRating, Note, scenario.CoupledBy, "IEC 62548: full load of direct current at the highest voltage, 1.25 times the short circuit (from memory)",
+	l.find(IsolatorRating, Note, scenario.CoupledBy, "IEC 62548: full load of direct current at the highest voltage, 1.25 times the short circuit (from memory)",
 		cold, isolatorOver*s.ShortA*float64(w.Strings))
 	if s.Coupling == scenario.Converter {
 		if cold > s.ConverterHighV {
-			find(ConverterOverVoltage, Stop, scenario.ConverterHighV, "rule of IEC 62548 for the highest voltage (read in a guide of it)", cold, s.ConverterHighV)
+			l.find(ConverterOverVoltage, Stop, scenario.ConverterHighV, "rule of IEC 62548 for the highest voltage (read in a guide of it)", cold, s.ConverterHighV)
 		}
 		if w.HotV < s.ConverterLowV {
-			find(ConverterUnderVoltage, Caution, scenario.ConverterLowV, "De Soto, Klein & Beckman 2006, cells of 70 degC", w.HotV, s.ConverterLowV)
+			l.find(ConverterUnderVoltage, Caution, scenario.ConverterLowV, "De Soto, Klein & Beckman 2006, cells of 70 degC", w.HotV, s.ConverterLowV)
 		}
 	} else {
-		find(ThermostatDC, Caution, scenario.CoupledBy, "common practice, no source: contacts without a d.c. rating break some 30 V", cold, w.FullA)
+		l.find(ThermostatDC, Caution, scenario.CoupledBy, "common practice, no source: contacts without a d.c. rating break some 30 V", cold, w.FullA)
 		if cold > s.ElementV {
-			find(ElementOverVoltage, Caution, scenario.ElementV, "rated voltage of the plate", cold, s.ElementV)
+			l.find(ElementOverVoltage, Caution, scenario.ElementV, "rated voltage of the plate", cold, s.ElementV)
 		}
 		if allowed := math.Max(s.ElementW*(1+pv.PlateUp), s.ElementW+20); w.FullW > allowed {
-			find(ElementOverload, Stop, scenario.ElementW, "IEC 60335-1 clause 10, +5 % or 20 W (from memory)", w.FullW, allowed)
+			l.find(ElementOverload, Stop, scenario.ElementW, "IEC 60335-1 clause 10, +5 % or 20 W (from memory)", w.FullW, allowed)
 		}
 	}
 	if asked, volts := InsulationTest(cold); s.InsulationM > 0 && s.InsulationM < asked {
-		find(InsulationLow, Stop, scenario.Insulation, "IEC 62446-1 table of insulation resistance (from memory)", s.InsulationM, asked, volts)
+		l.find(InsulationLow, Stop, scenario.Insulation, "IEC 62446-1 table of insulation resistance (from memory)", s.InsulationM, asked, volts)
 	}
 	if w.DropPct > dropPct {
-		find(CableDrop, Caution, scenario.CableM, "common practice, no source", w.DropPct, dropPct)
+		l.find(CableDrop, Caution, scenario.CableM, "common practice, no source", w.DropPct, dropPct)
 	}
-	return list
 }

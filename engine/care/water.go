@@ -73,44 +73,31 @@ func Expansion(tempC float64) float64 {
 	return 0
 }
 
-func water(p *simulate.Prepared) (list []Finding) {
+func (l *findings) water(p *simulate.Prepared) {
 	s := &p.Scenario
 	hottest := math.Max(s.SetC, s.SunLimitC)
 	if s.SetC < storeC {
-		list = append(list, Finding{
-			Code: StoredBelow60, Severity: Caution, Args: [3]float64{s.SetC, storeC, DecimalMinutes(s.SetC)}, Field: scenario.SetC,
-			Source: "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)",
-		})
+		l.find(StoredBelow60, Caution, scenario.SetC, "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)", s.SetC, storeC, DecimalMinutes(s.SetC))
 	}
 	if s.ValveC > tapC {
-		list = append(list, Finding{Code: ValveTooHot, Severity: Caution, Args: [3]float64{s.ValveC, tapC}, Field: scenario.ValveC,
-			Source: "50 degC at the tap (AS/NZS 3500.4, from memory)"})
+		l.find(ValveTooHot, Caution, scenario.ValveC, "50 degC at the tap (AS/NZS 3500.4, from memory)", s.ValveC, tapC)
 	}
 	if least := simulate.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
-		list = append(list, Finding{Code: ValveStarves, Severity: Note, Args: [3]float64{s.ValveC, least}, Field: scenario.ValveC,
-			Source: "common practice, no source: a thermostatic shower wants its supply 10 K warmer"})
+		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
 	}
 	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {
-		list = append(list, Finding{
-			Code: StoredScalds, Severity: Caution, Args: [3]float64{hottest, tapC, BurnSeconds(hottest)}, Field: scenario.SunLimitC,
-			Source: "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)",
-		})
+		l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, tapC, BurnSeconds(hottest))
 	}
 	if low := p.BelowElements(); low > 0.02*s.TankLitres {
-		list = append(list, Finding{Code: BelowElement, Severity: Note, Args: [3]float64{low, s.TankLitres}, Field: scenario.TankLitres,
-			Source: "height of the lower element"})
+		l.find(BelowElement, Note, scenario.TankLitres, "height of the lower element", low, s.TankLitres)
 	}
 	if s.LossBy == scenario.LossOvernight {
 		if _, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH); !ok {
-			list = append(list, Finding{Code: ReadingsImpossible, Severity: Caution, Args: [3]float64{s.EveningC, s.MorningC, s.RoomC},
-				Field: scenario.MorningC, Source: "a tank cools, and not below its room"})
+			l.find(ReadingsImpossible, Caution, scenario.MorningC, "a tank cools, and not below its room", s.EveningC, s.MorningC, s.RoomC)
 		}
 	}
 	if stuck := p.StuckC(); stuck > cutOutC {
-		list = append(list, Finding{Code: FailedClosed, Severity: Caution, Args: [3]float64{math.Min(stuck, boilC), cutOutC}, Field: scenario.SunLimitC,
-			Source: "equilibrium of the sunniest month's mean power and the standing loss; cut-out: common practice, no source"})
+		l.find(FailedClosed, Caution, scenario.SunLimitC, "equilibrium of the sunniest month's mean power and the standing loss; cut-out: common practice, no source", math.Min(stuck, boilC), cutOutC)
 	}
-	list = append(list, Finding{Code: Expands, Severity: Note, Args: [3]float64{Expansion(hottest) * s.TankLitres, hottest}, Field: scenario.TankLitres,
-		Source: "density of water at 1 atm (IAPWS, computed)"})
-	return list
+	l.find(Expands, Note, scenario.TankLitres, "density of water at 1 atm (IAPWS, computed)", Expansion(hottest)*s.TankLitres, hottest)
 }

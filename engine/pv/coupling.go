@@ -11,6 +11,8 @@ type Split struct {
 	ConverterW float64 // warms the converter, or is too little to start it
 	OverW      float64 // above what element or converter take
 	ElementW   float64 // reaches the element
+
+	Volts, Amps float64 // where the strings work
 }
 
 // Direct is a resistance straight on the strings, through a cable.
@@ -22,8 +24,8 @@ func (d Direct) Into(s Strings) Split {
 }
 
 func (d Direct) into(s Strings, most float64) Split {
-	_, amps := s.IntoOhms(d.ElementOhms + d.CableOhms)
-	p := Split{MaximumW: most, CableW: amps * amps * d.CableOhms, ElementW: amps * amps * d.ElementOhms}
+	volts, amps := s.IntoOhms(d.ElementOhms + d.CableOhms)
+	p := Split{Volts: volts, Amps: amps, MaximumW: most, CableW: amps * amps * d.CableOhms, ElementW: amps * amps * d.ElementOhms}
 	p.CouplingW = most - p.CableW - p.ElementW
 	return p
 }
@@ -62,7 +64,7 @@ type Converter struct {
 // Into returns the split with the strings at the converter's point of most power.
 func (c *Converter) Into(s Strings) Split {
 	volts, amps, maxima := s.tracked(c.LeastV, c.MostV)
-	p := Split{MaximumW: maxima}
+	p := Split{Volts: volts, Amps: amps, MaximumW: maxima}
 	p.CouplingW = p.MaximumW - volts*amps
 	p.CableW = amps * amps * c.CableOhms
 	in := volts*amps - p.CableW
@@ -86,14 +88,29 @@ func (s Strings) maxima() (watts float64) {
 }
 
 // TwoState is the mean power of an hour under moving cloud on a load that does not
-// follow the light. From the hour's mean light alone power errs low, from an hour of
-// only two lights high: the middle of the two, with the higher and lower light (W/m2)
-// shared so that they have the hour's mean. Some 4 % of a day's energy on average and
-// up to 10 % under drifting cloud (TestTwoState_Minutes).
-func TwoState(power func(irradiance float64) float64, mean, high, low float64) float64 {
-	share := 1.0
-	if high > low {
-		share = math.Max(0, math.Min(1, (mean-low)/(high-low)))
+// follow the light, from its power in the hour's mean light, in the highest and in the
+// lowest. From the mean light alone power errs low, from an hour of only two lights high:
+// the middle of the two, with share of the time in the high light (HighShare). Some 4 %
+// of a day's energy on average and up to 10 % under drifting cloud (TestTwoState_Minutes).
+func TwoState(mean, high, low, share float64) float64 {
+	return (mean + share*high + (1-share)*low) / 2
+}
+
+// HighShare is the part of an hour in the higher of two lights, W/m2, that gives its mean.
+func HighShare(mean, high, low float64) float64 {
+	if high <= low {
+		return 1
 	}
-	return (power(mean) + share*power(high) + (1-share)*power(low)) / 2
+	return math.Max(0, math.Min(1, (mean-low)/(high-low)))
+}
+
+// TwoStates is TwoState of every part of a split, the operating point aside.
+func TwoStates(mean, high, low Split, share float64) Split {
+	of := func(part func(*Split) float64) float64 { return TwoState(part(&mean), part(&high), part(&low), share) }
+	return Split{
+		MaximumW:  of(func(p *Split) float64 { return p.MaximumW }),
+		CouplingW: of(func(p *Split) float64 { return p.CouplingW }),
+		CableW:    of(func(p *Split) float64 { return p.CableW }),
+		ElementW:  of(func(p *Split) float64 { return p.ElementW }),
+	}
 }

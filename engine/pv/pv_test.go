@@ -138,7 +138,8 @@ func TestTwoState_Minutes(t *testing.T) {
 					clear += top / 60
 					diffuse += around * top / 60
 				}
-				hours += TwoState(power, sum, math.Min(clear, 1.6*sum), diffuse)
+				high := math.Min(clear, 1.6*sum)
+				hours += TwoState(power(sum), power(high), power(diffuse), HighShare(sum, high, diffuse))
 				means += power(sum)
 			}
 			worst = math.Max(worst, math.Abs(hours/minutes-1))

@@ -105,16 +105,6 @@ func (s Strings) tracked(least, most float64) (volts, amps, maxima float64) {
 			best, at = p, v
 		}
 	}
-	lo, hi = math.Max(lo, at-step), math.Min(hi, at+step)
-	const golden = 0.6180339887498949
-	for hi-lo > 1e-4*hi {
-		a, b := hi-golden*(hi-lo), lo+golden*(hi-lo)
-		if power(a) < power(b) {
-			lo = a
-		} else {
-			hi = b
-		}
-	}
-	volts = (lo + hi) / 2
+	volts = Peak(math.Max(lo, at-step), math.Min(hi, at+step), 1e-4*hi, power)
 	return volts, s.CurrentA(volts), maxima
 }

@@ -89,6 +89,13 @@ type Plane struct {
 	TiltDeg, AzimuthDeg float64
 }
 
+// Planes are all planes of the roof, those without modules too.
+func (s *Scenario) Planes() [1 + MorePlanes]Plane {
+	list := [1 + MorePlanes]Plane{{Modules: s.Modules, TiltDeg: s.TiltDeg, AzimuthDeg: s.AzimuthDeg}}
+	copy(list[1:], s.More[:])
+	return list
+}
+
 // Scenario is one house with its choices. It holds no pointers, so that a copy
 // is a snapshot and == compares.
 type Scenario struct {

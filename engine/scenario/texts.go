@@ -2,11 +2,13 @@ package scenario
 
 import (
 	"fmt"
+	"math"
 	"sort"
 	"strconv"
 	"strings"
 
 	"suncask/engine/climate"
+	"suncask/engine/solar"
 )
 
 // NoSummer is the text of a clock without summer time.
@@ -76,6 +78,16 @@ func ReadHorizon(text string) (list []HorizonPoint, ok bool) {
 		}
 	}
 	return list, len(list) <= MostHorizon
+}
+
+// SkylineOf is a horizon's text as the sun meets it; free for one that cannot be read.
+func SkylineOf(text string) (h solar.Horizon) {
+	const rad = math.Pi / 180
+	list, _ := ReadHorizon(text)
+	for _, p := range list {
+		h = append(h, solar.HorizonPoint{Azimuth: float64(p.AzimuthDeg) * rad, Elevation: float64(p.ElevationDeg) * rad})
+	}
+	return h
 }
 
 // WriteHorizon is the one text of a horizon: what links hold and scenarios compare.

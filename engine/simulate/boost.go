@@ -27,11 +27,8 @@ type Boost struct {
 func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 	p.timeline(b, ws, false)
 	r := p.start(b, ws)
+	r.repeatFirstWeek()
 	var f Flows
-	for day := range firstWeek {
-		r.onDay(day)
-		r.run(&p.sun[day], p.Weather.ColdC[day], &f)
-	}
 	plain := append([]event(nil), ws.events...)
 	seconds := BoostKWh * JPerKWh / p.backupW
 	for day := range climate.Days {
@@ -41,23 +38,24 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 		}
 		var midnight tank.State
 		ws.tank.Save(&midnight)
-		memory := calling{r.backup.On, r.heatUp.On, r.sun.On}
+		memory := r.memory()
 		run := func() {
 			ws.tank.Load(&midnight)
-			r.backup.On, r.heatUp.On, r.sun.On = memory.backup, memory.heatUp, memory.sun
+			r.recall(memory)
 			r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 		}
 		run()
 		presses := map[int]int{} // by use
 		for f.CoolUses > 0 {
 			use := r.firstCool()
-			if presses[use]++; presses[use] > mostPresses {
+			if presses[use] == mostPresses {
 				break
 			}
+			presses[use]++
 			ws.events = append(ws.events[:0], plain...)
 			for u, n := range presses {
 				end := p.uses[u].Minute * 60
-				from := math.Max(0, end-float64(min(n, mostPresses))*seconds)
+				from := math.Max(0, end-float64(n)*seconds)
 				if end > from {
 					ws.insert(p.timed(event{at: from, kind: boostEdge, i: 1}))
 					ws.insert(p.timed(event{at: end, kind: boostEdge, i: -1}))
@@ -66,7 +64,7 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 			run()
 		}
 		for _, n := range presses {
-			out.Presses += min(n, mostPresses)
+			out.Presses += n
 		}
 		out.Cost += f.Cost
 		out.CoolUses += f.CoolUses

@@ -145,7 +145,7 @@ func (f *Flows) scale(k float64) {
 func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, out *Day) {
 	r := p.start(b, ws)
 	ws.tank.Load(&y.Midnight[day])
-	r.backup.On, r.heatUp.On, r.sun.On = y.calling[day].backup, y.calling[day].heatUp, y.calling[day].sun
+	r.recall(y.calling[day])
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.Varies, out.Rounds = false, 1
 	p.timeline(b, ws, true)

@@ -38,40 +38,33 @@ func (p *Prepared) Wiring() Wiring {
 		}
 	}
 	w.ColdC -= ColdMarginK
-	chain := p.chain
-	var full, cold pv.Strings
-	for i, modules := range [...]int{s.Modules, s.More[0].Modules, s.More[1].Modules, s.More[2].Modules} {
-		if modules == 0 {
+	for i, plane := range s.Planes() {
+		if plane.Modules == 0 {
 			continue
 		}
-		inString, strings, even := InStrings(modules, s.InString)
+		inString, strings, even := InStrings(plane.Modules, s.InString)
 		if i > 0 && inString != w.InString && w.Strings > 0 {
 			even = false
 		}
 		w.Even = w.Even && even
 		w.InString = max(w.InString, inString)
 		w.Strings += strings
-		for at, into := range map[float64]*pv.Strings{pv.StandardC: &full, w.ColdC: &cold} {
-			one := chain.module.At(pv.StandardWm2, at)
-			long := one.Series(inString)
-			*into = append(*into, long.Parallel(strings))
-		}
 	}
 	if w.Strings == 0 {
 		return w
 	}
-	hot := chain.module.At(pv.StandardWm2, HotCellC)
+	hot := p.chain.module.At(pv.StandardWm2, HotCellC)
 	v, _ := hot.MaximumPower()
 	w.HotV = v * float64(w.InString)
+	into := p.chain.direct.Into
 	if s.Coupling == scenario.Converter {
-		w.FullV, w.FullA = full.MaximumPower(s.ConverterLowV, s.ConverterHighV)
-		w.FullW = chain.converter.Into(cold).ElementW
-	} else {
-		w.FullV, w.FullA = full.IntoOhms(chain.direct.ElementOhms + chain.direct.CableOhms)
-		w.FullW = chain.direct.Into(cold).ElementW
+		into = p.chain.converter.Into
 	}
+	full := into(p.strings(pv.StandardWm2, pv.StandardC))
+	w.FullV, w.FullA = full.Volts, full.Amps
+	w.FullW = into(p.strings(pv.StandardWm2, w.ColdC)).ElementW
 	if w.FullV > 0 {
-		w.DropPct = 100 * w.FullA * chain.direct.CableOhms / w.FullV
+		w.DropPct = 100 * w.FullA * p.chain.direct.CableOhms / w.FullV
 	}
 	return w
 }
@@ -98,66 +91,38 @@ func (p *Prepared) StuckC() float64 {
 	return p.roomC + most/p.tankParams.LossWPerK
 }
 
-// strings are all strings in one light and cell temperature, soiling and mismatch
-// counted.
+// strings are all strings in the light that their cells turn to something, and a cell
+// temperature.
 func (p *Prepared) strings(irradiance, cellC float64) (all pv.Strings) {
-	s := &p.Scenario
-	for _, modules := range [...]int{s.Modules, s.More[0].Modules, s.More[1].Modules, s.More[2].Modules} {
-		if modules == 0 {
-			continue
+	for _, plane := range p.Scenario.Planes() {
+		if plane.Modules > 0 {
+			inString, strings, _ := InStrings(plane.Modules, p.Scenario.InString)
+			all = append(all, p.chain.string(irradiance, cellC, inString, strings))
 		}
-		inString, strings, _ := InStrings(modules, s.InString)
-		one := p.chain.module.At(irradiance*p.chain.losses.Factor(), cellC)
-		long := one.Series(inString)
-		all = append(all, long.Parallel(strings))
 	}
 	return all
 }
 
-// Working is where the strings work in one light on all planes.
-type Working struct {
-	Volts, Amps float64
-	MostW       float64 // every string at its own maximum
-	FitOhms     float64 // the resistance that would hold them there
-}
-
-// Working returns the operating point in one light (W/m2) and cell temperature (degC).
-func (p *Prepared) Working(irradiance, cellC float64) (w Working) {
-	s, all := &p.Scenario, p.strings(irradiance, cellC)
-	for i := range all {
-		v, a := all[i].MaximumPower()
-		w.MostW += v * a
-	}
+// Working returns what becomes of the strings' power in one light on all planes (W/m2,
+// soiling and mismatch counted) and a cell temperature (degC), and the resistance that
+// would hold them at their maximum.
+func (p *Prepared) Working(irradiance, cellC float64) (split pv.Split, fitOhms float64) {
+	all := p.strings(irradiance*p.chain.losses.Factor(), cellC)
 	if v, a := all.MaximumPower(0, math.Inf(1)); a > 0 {
-		w.FitOhms = v / a
+		fitOhms = v / a
 	}
-	if s.Coupling == scenario.Converter {
-		w.Volts, w.Amps = all.MaximumPower(s.ConverterLowV, s.ConverterHighV)
-		return w
-	}
-	ohms := p.chain.direct.ElementOhms
-	if s.Coupling == scenario.Staged {
-		best := 0.0
-		for _, stage := range p.chain.staged.Ohms {
-			if v, a := all.IntoOhms(stage + p.chain.direct.CableOhms); v*a > best {
-				best, ohms = v*a, stage
-			}
-		}
-	}
-	w.Volts, w.Amps = all.IntoOhms(ohms + p.chain.direct.CableOhms)
-	return w
+	return p.chain.load(all), fitOhms
 }
 
-// IVCurve are points of the strings' common curve in one light, and where they work.
-func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64, atV, atA float64) {
-	all := p.strings(irradiance, cellC)
+// IVCurve are points of the strings' common curve in one light, as Working.
+func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64) {
+	all := p.strings(irradiance*p.chain.losses.Factor(), cellC)
 	open := all.OpenCircuitV()
 	for i := range points {
 		v := open * float64(i) / float64(points-1)
 		volts, amps = append(volts, v), append(amps, all.CurrentA(v))
 	}
-	w := p.Working(irradiance, cellC)
-	return volts, amps, w.Volts, w.Amps
+	return volts, amps
 }
 
 // ElementOhms is the element's resistance from its plate.

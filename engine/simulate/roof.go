@@ -54,12 +54,8 @@ func (p *Prepared) roof() (*roof, error) {
 	}
 	r := &roof{wiring: w, model: solar.Perez}
 	const rad = math.Pi / 180
-	points, _ := scenario.ReadHorizon(s.Skyline)
-	for _, h := range points {
-		r.horizon = append(r.horizon, solar.HorizonPoint{Azimuth: float64(h.AzimuthDeg) * rad, Elevation: float64(h.ElevationDeg) * rad})
-	}
-	all := append([]scenario.Plane{{Modules: s.Modules, TiltDeg: s.TiltDeg, AzimuthDeg: s.AzimuthDeg}}, s.More[:]...)
-	for _, part := range all {
+	r.horizon = scenario.SkylineOf(s.Skyline)
+	for _, part := range s.Planes() {
 		if part.Modules == 0 {
 			continue
 		}

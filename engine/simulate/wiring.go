@@ -91,55 +91,49 @@ type planeLight struct{ mean, high, low, cellC float64 }
 
 // split turns an hour's light into power at the element.
 func (w *wiring) split(planes []plane, light []planeLight) pv.Split {
-	if w.coupling == scenario.Converter {
-		return w.converter.Into(w.at(planes, light, func(l *planeLight) float64 { return l.mean }))
+	in := func(of func(*planeLight) float64) pv.Split { return w.load(w.at(planes, light, of)) }
+	mean := in(func(l *planeLight) float64 { return l.mean })
+	if w.coupling == scenario.Converter { // it follows the light
+		return mean
 	}
-	load := func(of func(*planeLight) float64) pv.Split {
-		strings := w.at(planes, light, of)
-		if w.coupling == scenario.Staged {
-			return w.staged.Into(strings)
-		}
-		return w.direct.Into(strings)
-	}
-	mean := load(func(l *planeLight) float64 { return l.mean })
 	share, total := 0.0, 0.0
-	for i := range light {
-		l := &light[i]
-		s := 1.0
-		if l.high > l.low {
-			s = math.Max(0, math.Min(1, (l.mean-l.low)/(l.high-l.low)))
-		}
-		share += s * l.mean
+	for _, l := range light {
+		share += pv.HighShare(l.mean, l.high, l.low) * l.mean
 		total += l.mean
 	}
 	if total == 0 {
 		return mean
 	}
-	share /= total
-	high := load(func(l *planeLight) float64 { return l.high })
-	low := load(func(l *planeLight) float64 { return l.low })
-	part := func(of func(*pv.Split) float64) float64 {
-		return (of(&mean) + share*of(&high) + (1-share)*of(&low)) / 2
+	high := in(func(l *planeLight) float64 { return l.high })
+	low := in(func(l *planeLight) float64 { return l.low })
+	return pv.TwoStates(mean, high, low, share/total)
+}
+
+// load is what becomes of the strings' power as they are coupled.
+func (w *wiring) load(s pv.Strings) pv.Split {
+	switch w.coupling {
+	case scenario.Converter:
+		return w.converter.Into(s)
+	case scenario.Staged:
+		return w.staged.Into(s)
 	}
-	return pv.Split{
-		MaximumW:  part(func(p *pv.Split) float64 { return p.MaximumW }),
-		CouplingW: part(func(p *pv.Split) float64 { return p.CouplingW }),
-		CableW:    part(func(p *pv.Split) float64 { return p.CableW }),
-		ElementW:  part(func(p *pv.Split) float64 { return p.ElementW }),
-	}
+	return w.direct.Into(s)
 }
 
 // at are the strings of all planes under their light.
 func (w *wiring) at(planes []plane, light []planeLight, of func(*planeLight) float64) pv.Strings {
 	w.strings = w.strings[:0]
 	for i := range planes {
-		g := of(&light[i]) * w.losses.Factor()
-		if g <= 0 {
-			continue
+		if g := of(&light[i]) * w.losses.Factor(); g > 0 {
+			w.strings = append(w.strings, w.string(g, light[i].cellC, planes[i].inString, planes[i].strings))
 		}
-		one := w.module.At(g, light[i].cellC)
-		long := one.Series(planes[i].inString)
-		w.strings = append(w.strings, long.Parallel(planes[i].strings))
 	}
 	return w.strings
+}
+
+// string is equal strings side by side in the light that the cells turn to something.
+func (w *wiring) string(irradiance, cellC float64, inString, strings int) pv.Diode {
+	one := w.module.At(irradiance, cellC)
+	long := one.Series(inString)
+	return long.Parallel(strings)
 }

@@ -25,6 +25,10 @@ type Year struct {
 // calling is the memory of switching thermostats.
 type calling struct{ backup, heatUp, sun bool }
 
+func (r *dayRun) memory() calling { return calling{r.backup.On, r.heatUp.On, r.sun.On} }
+
+func (r *dayRun) recall(c calling) { r.backup.On, r.heatUp.On, r.sun.On = c.backup, c.heatUp, c.sun }
+
 // firstWeek is what a year's start tank has repeated.
 const firstWeek = 7
 
@@ -37,15 +41,12 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	out.Month = [12]Flows{}
 	out.WorstBalance = 0
 	var f Flows
-	for day := range firstWeek {
-		r.onDay(day)
-		r.run(&p.sun[day], p.Weather.ColdC[day], &f)
-	}
+	r.repeatFirstWeek()
 	day := 0
 	for m := range 12 {
 		for range climate.DaysIn[m] {
 			ws.tank.Save(&out.Midnight[day])
-			out.calling[day] = calling{r.backup.On, r.heatUp.On, r.sun.On}
+			out.calling[day] = r.memory()
 			content := ws.tank.ContentJ()
 			r.onDay(day)
 			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)
@@ -59,6 +60,15 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()
 	out.Err = ws.tank.Err()
+}
+
+// repeatFirstWeek gives a year's tank its start.
+func (r *dayRun) repeatFirstWeek() {
+	var f Flows
+	for day := range firstWeek {
+		r.onDay(day)
+		r.run(&r.p.sun[day], r.p.Weather.ColdC[day], &f)
+	}
 }
 
 // start makes the tank ready at its thermostat's temperature.

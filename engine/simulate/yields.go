@@ -55,22 +55,9 @@ func (p *Prepared) compare() (y Yields) {
 	}
 	y.TrackedJ = energy(scenario.Converter, p.ElementOhms())
 	y.StraightJ = energy(scenario.Direct, p.ElementOhms())
-	fit := p.Working(pv.StandardWm2, pv.StandardC).FitOhms
-	lo, hi := math.Log(fit/2), math.Log(fit*6)
-	const golden = 0.6180339887498949
-	a, b := hi-golden*(hi-lo), lo+golden*(hi-lo)
-	ea, eb := energy(scenario.Direct, math.Exp(a)), energy(scenario.Direct, math.Exp(b))
-	for hi-lo > 0.01 {
-		if ea < eb {
-			lo, a, ea = a, b, eb
-			b = lo + golden*(hi-lo)
-			eb = energy(scenario.Direct, math.Exp(b))
-		} else {
-			hi, b, eb = b, a, ea
-			a = hi - golden*(hi-lo)
-			ea = energy(scenario.Direct, math.Exp(a))
-		}
-	}
-	y.BestOhms, y.BestJ = math.Exp((lo+hi)/2), math.Max(ea, eb)
+	_, fit := p.Working(pv.StandardWm2, pv.StandardC)
+	straight := func(logOhms float64) float64 { return energy(scenario.Direct, math.Exp(logOhms)) }
+	best := pv.Peak(math.Log(fit/2), math.Log(fit*6), 0.01, straight)
+	y.BestOhms, y.BestJ = math.Exp(best), straight(best)
 	return y
 }

@@ -18,7 +18,7 @@ func TestYields_Practice(t *testing.T) {
 			s.Settle()
 		})
 		y := p.Yields()
-		fit := p.Working(1000, 25).FitOhms
+		_, fit := p.Working(1000, 25)
 		more := y.TrackedJ / ConverterShare / y.BestJ
 		t.Logf("%-10s best %.1f ohm (full sun %.1f), tracked %.0f %% more before the converter's loss, straight on %.1f ohm %.0f %%",
 			place, y.BestOhms, fit, 100*(more-1), p.ElementOhms(), 100*y.StraightJ/y.BestJ)

@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"suncask/engine/scenario"
-	"suncask/engine/solar"
 )
 
 // The picture's frame in its own units: a degree of azimuth is one, a degree of
@@ -30,12 +29,8 @@ type Drawn [Columns]int
 
 // Of returns the columns of a horizon in the form of scenario.Scenario.Skyline.
 func Of(text string) (d Drawn) {
-	list, _ := scenario.ReadHorizon(text)
 	const rad = math.Pi / 180
-	var h solar.Horizon
-	for _, p := range list {
-		h = append(h, solar.HorizonPoint{Azimuth: float64(p.AzimuthDeg) * rad, Elevation: float64(p.ElevationDeg) * rad})
-	}
+	h := scenario.SkylineOf(text)
 	for i := range d {
 		d[i] = int(math.Round(h.Elevation(float64(i*columnDeg)*rad) / rad))
 	}

@@ -67,14 +67,9 @@ type Store struct {
 	spread   Spread
 	spreadOf scenario.Scenario
 
-	rules   [3]simulate.Flows
-	rulesOf scenario.Scenario
-
-	hygiene   simulate.Hygiene
-	hygieneOf scenario.Scenario
-
-	boost   simulate.Boost
-	boostOf scenario.Scenario
+	rules   memo[[3]simulate.Flows]
+	hygiene memo[simulate.Hygiene]
+	boost   memo[simulate.Boost]
 
 	refusedMonth int // of the monthly value in Refused
 
@@ -163,7 +158,9 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 		s.cold = climate.MonthMeans(&p.Weather.ColdC)
 	}
 	s.Scenario, s.Prepared = next, p
-	s.rulesOf, s.hygieneOf, s.boostOf = scenario.Scenario{}, scenario.Scenario{}, scenario.Scenario{}
+	s.rules.forget()
+	s.hygiene.forget()
+	s.boost.forget()
 	s.simulateBare()
 	s.simulate()
 }

@@ -65,6 +65,9 @@ func (s *Store) Shift() {
 	s.change(scenario.ShiftMin, next, "")
 }
 
+// ColdMonths are the monthly means of the cold water, degC.
+func (s *Store) ColdMonths() [12]float64 { return s.cold }
+
 // MonthText is a month's value of a field of kind Months, or what was typed and
 // refused, and whether somebody overtyped it.
 func (s *Store) MonthText(id scenario.FieldID, month int) (text string, known bool) {

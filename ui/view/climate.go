@@ -3,7 +3,6 @@ package view
 import (
 	"math"
 
-	"suncask/engine/climate"
 	"suncask/ui/curve"
 	"suncask/ui/state"
 )
@@ -13,7 +12,7 @@ import (
 func (v *View) Climate(s *state.Store) *curve.Data {
 	c, p := &v.climate, &s.Prepared.Weather.Place
 	c.Clear(curve.ClimateAxes, curve.ClimateSeries)
-	cold := climate.MonthMeans(&s.Prepared.Weather.ColdC)
+	cold := s.ColdMonths()
 	light, low, high := 0.0, 0.0, 0.0
 	for m := range 12 {
 		add := func(series int, y float64) {

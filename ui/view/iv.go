@@ -25,12 +25,14 @@ func (v *View) IV(s *state.Store) *curve.Data {
 	c.Clear(curve.IVAxes, curve.IVSeries)
 	mostV, mostA := 1.0, 0.1
 	for i, g := range ivLights {
-		volts, amps, atV, atA := s.Prepared.IVCurve(g, pv.CellFaiman(g, ivAirC, 1), ivPoints)
+		cellC := pv.CellFaiman(g, ivAirC, 1)
+		volts, amps := s.Prepared.IVCurve(g, cellC, ivPoints)
 		for k := range volts {
 			c.Series[i] = append(c.Series[i], curve.Point{X: volts[k], Y: amps[k]})
 			mostV, mostA = math.Max(mostV, volts[k]), math.Max(mostA, amps[k])
 		}
-		c.Series[curve.WorkPoints] = append(c.Series[curve.WorkPoints], curve.Point{X: atV, Y: atA})
+		at, _ := s.Prepared.Working(g, cellC)
+		c.Series[curve.WorkPoints] = append(c.Series[curve.WorkPoints], curve.Point{X: at.Volts, Y: at.Amps})
 	}
 	c.Axes[0] = curve.Axis{Max: curve.Nice(mostA)}
 	c.Across = curve.Axis{Max: curve.Nice(mostV)}
@@ -46,17 +48,16 @@ func (v *View) IV(s *state.Store) *curve.Data {
 // IVTwin is the strings' chart in words.
 func (v *View) IVTwin(s *state.Store) string {
 	var at [len(ivLights)]string
-	var volts, amps float64
-	fit := 0.0
+	var volts, amps, fit float64
 	for i, g := range ivLights {
-		p := s.Prepared.Working(g, pv.CellFaiman(g, ivAirC, 1))
+		p, ohms := s.Prepared.Working(g, pv.CellFaiman(g, ivAirC, 1))
 		share := 0.0
-		if p.MostW > 0 {
-			share = 100 * p.Volts * p.Amps / p.MostW
+		if p.MaximumW > 0 {
+			share = 100 * p.Volts * p.Amps / p.MaximumW
 		}
 		at[i] = format.Number(share, 0)
 		if i == 0 {
-			volts, amps, fit = p.Volts, p.Amps, p.FitOhms
+			volts, amps, fit = p.Volts, p.Amps, ohms
 		}
 	}
 	least, most := pv.OhmsRange(s.Scenario.ElementW, s.Scenario.ElementV)
