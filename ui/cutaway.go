@@ -6,7 +6,9 @@ import (
 
 	"github.com/vugu/vugu"
 
+	"suncask/engine/scenario"
 	"suncask/engine/simulate"
+	"suncask/engine/tank"
 	"suncask/ui/format"
 	"suncask/ui/words"
 )
@@ -41,30 +43,60 @@ func (c *Cutaway) point() int {
 	return at
 }
 
-type tankLayer struct{ class, y, height string }
+type tankLayer struct {
+	in               vessel
+	class, y, height string
+}
 
-// layers are those of the tank, bottom to top, in a colour for every 5 degrees.
+// vessel is a tank in the picture.
+type vessel struct{ x, width float64 }
+
+// vessels are the tank, and left of it the sun's own where the house has one.
+func (c *Cutaway) vessels() []vessel {
+	if c.Page.Store.Scenario.Elements == scenario.TwoTanks {
+		return []vessel{{42, 36}, {2, 36}}
+	}
+	return []vessel{{2, 76}}
+}
+
+func (v vessel) left() string { return svgNumber(v.x) }
+
+func (v vessel) wide() string { return svgNumber(v.width) }
+
+// layers are those of each tank, bottom to top, in a colour for every 5 degrees.
 func (c *Cutaway) layers() (list []tankLayer) {
-	below, litres := 0.0, c.Page.Store.Scenario.TankLitres
-	for _, l := range c.Page.Store.Results.Day.Trace.Layers(c.point()) {
-		step := max(0, min(14, int(math.Floor((l.TempC-10)/5))))
-		height := l.Litres / litres * tankHeight
-		list = append(list, tankLayer{"warm warm-" + strconv.Itoa(step), svgNumber(tankTop + tankHeight - below - height), svgNumber(height)})
-		below += height
+	trace, at := &c.Page.Store.Results.Day.Trace, c.point()
+	water := [][]tank.Layer{trace.Layers(at), trace.Ahead(at)}
+	for i, v := range c.vessels() {
+		below, litres := 0.0, 0.0
+		for _, l := range water[i] {
+			litres += l.Litres
+		}
+		for _, l := range water[i] {
+			step := max(0, min(14, int(math.Floor((l.TempC-10)/5))))
+			height := l.Litres / litres * tankHeight
+			list = append(list, tankLayer{v, "warm warm-" + strconv.Itoa(step), svgNumber(tankTop + tankHeight - below - height), svgNumber(height)})
+			below += height
+		}
 	}
 	return list
 }
 
 // elements are the lines of the one or two elements.
 func (c *Cutaway) elements() (list []string) {
-	sun, grid := c.Page.Store.Prepared.ElementHeights()
-	for i, at := range []float64{sun, grid} {
-		if i == 1 && grid == sun {
-			break
-		}
-		y := svgNumber(tankTop + tankHeight*(1-at))
-		list = append(list, "M78 "+y+"H30q-8 0 -8 -4t8 -4H78")
+	sun, grid := c.Page.Store.Prepared.Elements()
+	vessels := c.vessels()
+	line := func(v vessel, e tank.Element) {
+		right, low := svgNumber(v.x+v.width), tankTop+tankHeight*(1-e.Low)
+		left, turn := svgNumber(v.x+v.width*0.37), svgNumber(math.Max(4, tankHeight*(e.High-e.Low))/2)
+		list = append(list, "M"+right+" "+svgNumber(low)+"H"+left+"q-8 0 -8 -"+turn+"t8 -"+turn+"H"+right)
 	}
+	if len(vessels) == 2 {
+		line(vessels[1], sun)
+	} else if grid != sun {
+		line(vessels[0], sun)
+	}
+	line(vessels[0], grid)
 	return list
 }
 
@@ -90,5 +122,5 @@ func (c *Cutaway) hygiene() string {
 	if h.HeatUps > 0 {
 		heated = w.Text(words.HygieneHeated, simulate.HygieneC, simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
 	}
-	return heated + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC)
+	return heated + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC, format.Number(h.LeastDose, 1))
 }

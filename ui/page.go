@@ -364,7 +364,7 @@ func (c *Page) accuracy() string {
 
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
-	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ElementHeight, 100*simulate.ConverterShare,
+	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ConverterShare,
 		simulate.ConverterStart, simulate.CableC, simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
 }
 

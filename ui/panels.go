@@ -34,11 +34,11 @@ var panels = []panel{
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
-		[]scenario.FieldID{scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
+		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
 			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}},
 	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
-		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.Elements, scenario.UpperPct, scenario.Stands,
+		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands,
 			scenario.Switching, scenario.DiffK}},
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
@@ -134,9 +134,15 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 	case id == scenario.DiffK:
 		return s.Switching == 1
 	case id == scenario.UpperPct:
-		return s.Elements == 1
+		return s.Elements == scenario.TwoInTurn || s.Elements == scenario.TwoTogether
+	case id == scenario.SunTankL, id == scenario.SunTankLoss:
+		return s.Elements == scenario.TwoTanks
+	case id == scenario.Stages:
+		return s.Coupling == scenario.Staged
+	case id == scenario.RuleBy: // with elements apart each has its own
+		return s.Elements == scenario.OneElement || s.Elements == scenario.TwoInTurn
 	case id == scenario.KeepLitres:
-		return s.Rule == scenario.SunFirst
+		return s.Rule == scenario.SunFirst && shown(s, scenario.RuleBy)
 	case id == scenario.AwayFrom:
 		return s.AwayDays > 0
 	case id == scenario.ShiftMin:

@@ -9,6 +9,9 @@ import (
 
 // rule says who has the element in the backup hours.
 func (c *Panels) rule() string {
+	if !shown(&c.Page.Store.Scenario, scenario.RuleBy) {
+		return c.Page.T(words.RuleApart)
+	}
 	text := c.Page.View.Words.Fields[scenario.RuleBy]
 	return text.Name + ": " + text.Choices[c.Page.Store.Scenario.Rule] + "."
 }
@@ -26,6 +29,9 @@ func (c *Panels) boost() string {
 // ruleChanges say what a year under each of the other rules would come to.
 func (c *Panels) ruleChanges() (list []string) {
 	s, v := c.Page.Store, c.Page.View
+	if !shown(&s.Scenario, scenario.RuleBy) {
+		return nil
+	}
 	choices := v.Words.Fields[scenario.RuleBy].Choices
 	for i, f := range s.Rules() {
 		if scenario.Rule(i) == s.Scenario.Rule {

@@ -125,28 +125,6 @@ func TestBurnSeconds_Published(t *testing.T) {
 	}
 }
 
-func TestDecimalMinutes_Published(t *testing.T) {
-	var b struct{ D map[string]float64 }
-	published.Block(t, "water.json", "legionella", &b)
-	n := 0
-	for at, want := range b.D {
-		c, _ := strconv.ParseFloat(at, 64)
-		if c < 50 || want < 0.5 { // not counted below, half a minute at least
-			continue
-		}
-		n++
-		if got := DecimalMinutes(c); math.Abs(got/want-1) > 1e-5 {
-			t.Errorf("%s degC: %.5f min, want %g", at, got, want)
-		}
-	}
-	if n != 14 {
-		t.Errorf("%d rows", n)
-	}
-	if !math.IsInf(DecimalMinutes(49), 1) || DecimalMinutes(80) != 0.5 {
-		t.Error("outside its range")
-	}
-}
-
 func TestFuses_IEC62548(t *testing.T) {
 	var b struct {
 		Example struct {

@@ -17,17 +17,6 @@ const (
 	cutOutC     = 88.0 // a usual independent cut-out (common practice, no source)
 )
 
-// DecimalMinutes is how long water must stand at a temperature until one in ten
-// legionella is left: D = 2 min at 60 degC, ten times less for 5.29 K (read in an
-// online book on legionella), never below half a minute. Below 50 degC it is no
-// measure: infinite.
-func DecimalMinutes(tempC float64) float64 {
-	if tempC < 50 {
-		return math.Inf(1)
-	}
-	return math.Max(0.5, 2*math.Pow(10, (60-tempC)/5.29))
-}
-
 // Seconds to a deep burn by water temperature, degC: two published tables (read on
 // secondary pages; the second is of the US Consumer Product Safety Commission).
 var burns = [...][][2]float64{
@@ -77,7 +66,7 @@ func (l *findings) water(p *simulate.Prepared) {
 	s := &p.Scenario
 	hottest := math.Max(s.SetC, s.SunLimitC)
 	if s.SetC < storeC {
-		l.find(StoredBelow60, Caution, scenario.SetC, "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)", s.SetC, storeC, DecimalMinutes(s.SetC))
+		l.find(StoredBelow60, Caution, scenario.SetC, "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)", s.SetC, storeC, simulate.DecimalMinutes(s.SetC))
 	}
 	if s.ValveC > tapC {
 		l.find(ValveTooHot, Caution, scenario.ValveC, "50 degC at the tap (AS/NZS 3500.4, from memory)", s.ValveC, tapC)
@@ -88,8 +77,9 @@ func (l *findings) water(p *simulate.Prepared) {
 	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {
 		l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, tapC, BurnSeconds(hottest))
 	}
-	if low := p.BelowElements(); low > 0.02*s.TankLitres {
-		l.find(BelowElement, Note, scenario.TankLitres, "height of the lower element", low, s.TankLitres)
+	below, ahead := p.BelowElements()
+	if low := below + ahead; low > 0.02*p.Litres() {
+		l.find(BelowElement, Note, scenario.TankLitres, "height of the lower element", low, p.Litres())
 	}
 	if s.LossBy == scenario.LossOvernight {
 		if _, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH); !ok {

@@ -56,6 +56,7 @@ const (
 	CableM
 	CableSize
 	CoupledBy
+	Stages
 	ConverterLowV
 	ConverterHighV
 	ConverterW
@@ -75,8 +76,12 @@ const (
 	OutTo
 	AwayFrom
 	AwayDays
-	Elements
+	ElementsBy
 	UpperPct
+	LowerPct
+	ReachPct
+	SunTankL
+	SunTankLoss
 	Stands
 	LossBy
 	EveningC
@@ -202,7 +207,7 @@ func (f *Field) at(n int64) float64 {
 // accepts.
 func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | Rule | LossFrom | climate.Generator] func(*Scenario) *T
+type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | Rule | LossFrom | Elements | climate.Generator] func(*Scenario) *T
 
 func (p pick[T]) field(id FieldID, key string, f Field) Field {
 	f.ID, f.Key = id, key
@@ -266,6 +271,7 @@ var fields = [fieldCount]Field{
 	pick[float64](func(s *Scenario) *float64 { return &s.CableM }).field(CableM, "cable", number(Metre, 0, 200, 1)),
 	pick[int8](func(s *Scenario) *int8 { return &s.CableSize }).field(CableSize, "mm2", choice("1.5", "2.5", "4", "6", "10", "16", "25", "35", "50")),
 	pick[Coupling](func(s *Scenario) *Coupling { return &s.Coupling }).field(CoupledBy, "couple", choice("converter", "direct", "staged")),
+	{ID: Stages, Key: "stages", Kind: Text},
 	pick[float64](func(s *Scenario) *float64 { return &s.ConverterLowV }).field(ConverterLowV, "convlow", number(Volt, 5, 1000, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.ConverterHighV }).field(ConverterHighV, "convhigh", number(Volt, 10, 1500, 1)),
 	pick[float64](func(s *Scenario) *float64 { return &s.ConverterW }).field(ConverterW, "convw", number(Watt, 100, 20000, 10)),
@@ -285,8 +291,12 @@ var fields = [fieldCount]Field{
 	pick[int](func(s *Scenario) *int { return &s.OutTo }).field(OutTo, "outto", number(ClockMinute, 0, 1435, 5)),
 	pick[int8](func(s *Scenario) *int8 { return &s.AwayFrom }).field(AwayFrom, "away", choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
 	pick[int](func(s *Scenario) *int { return &s.AwayDays }).field(AwayDays, "awaydays", number(Day, 0, 60, 1)),
-	pick[int8](func(s *Scenario) *int8 { return &s.Elements }).field(Elements, "elements", choice("one", "two")),
+	pick[Elements](func(s *Scenario) *Elements { return &s.Elements }).field(ElementsBy, "elements", choice("one", "two", "both", "tanks")),
 	pick[float64](func(s *Scenario) *float64 { return &s.UpperPct }).field(UpperPct, "upper", number(Percent, 10, 90, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.LowerPct }).field(LowerPct, "lower", number(Percent, 0, 50, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.ReachPct }).field(ReachPct, "reach", number(Percent, 0, 45, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SunTankL }).field(SunTankL, "suntank", number(Litre, 30, 1000, 1)),
+	pick[float64](func(s *Scenario) *float64 { return &s.SunTankKWh }).field(SunTankLoss, "sunloss", number(KWhPerDay, 0.2, 10, 0.01)),
 	pick[int8](func(s *Scenario) *int8 { return &s.Stands }).field(Stands, "stands", choice("upright", "lying")),
 	pick[LossFrom](func(s *Scenario) *LossFrom { return &s.LossBy }).field(LossBy, "lossby", choice("figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight")),
 	pick[float64](func(s *Scenario) *float64 { return &s.EveningC }).field(EveningC, "evening", number(Celsius, 25, 90, 0.5)),

@@ -41,6 +41,7 @@ func random(r *rand.Rand) Scenario {
 		sky = append(sky, HorizonPoint{az, r.IntN(86)})
 	}
 	s.Skyline = WriteHorizon(sky)
+	s.Stages = WriteStages([]int{20 + r.IntN(8981), 500}[:r.IntN(3)])
 	for _, id := range []FieldID{MonthGHI, MonthTempC, MonthColdC} {
 		f, m := FieldOf(id), s.MonthsOf(id)
 		for i := range 12 {
@@ -96,10 +97,10 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	for range 2000 {
 		s := random(r)
 		s.Known = AllFields()
-		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon,
+		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, Stages, LowerPct, ReachPct, SunTankL, SunTankLoss,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
 			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV,
-			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, Elements, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
+			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, ElementsBy, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
 			s.Known = s.Known.Without(id)
 		}
 		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}

@@ -29,6 +29,7 @@ const (
 	WrongMonths          // not twelve values
 	MonthTooBright       // brighter than a cloudless sky; Min is the month, Max the limit
 	ImpossibleSheet      // a datasheet's value that no module has beside the others
+	WrongStages          // not rated watts, Min to Max, six at most
 	WeatherRefused       // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 

@@ -46,6 +46,23 @@ const (
 	SunFirst                     // the sun while it is strong, or water enough is ready
 )
 
+// Elements says which elements heat the water.
+type Elements int8
+
+const (
+	OneElement  Elements = iota // for sun and grid in turn
+	TwoInTurn                   // a lower for the sun, an upper for the grid, one at a time
+	TwoTogether                 // the same, at once
+	TwoTanks                    // one for the sun in a tank of its own, which feeds the other
+)
+
+// Where the lower element is assumed: near the bottom of an upright tank, at a third of
+// the height of a lying one, below which 29 % of its water is (circular segment).
+const (
+	UprightLowerPct = 8.0
+	LyingLowerPct   = 29.0
+)
+
 // LossFrom says where the standing loss comes from.
 type LossFrom int8
 
@@ -77,7 +94,7 @@ type Coupling int8
 const (
 	Converter Coupling = iota // a tracking converter
 	Direct                    // straight on it
-	Staged                    // on one, two or four times its resistance, whichever takes most
+	Staged                    // on whichever of several resistances takes most
 )
 
 // MorePlanes is how many planes a roof may have beside its first.
@@ -141,6 +158,7 @@ type Scenario struct {
 
 	CableSize      int8 // index of pv.CableSizes
 	Coupling       Coupling
+	Stages         string  // rated watts of the staged resistances, see ReadStages
 	ConverterLowV  float64 // where its tracking begins and ends
 	ConverterHighV float64
 	ConverterW     float64
@@ -152,22 +170,26 @@ type Scenario struct {
 	LowTo    int
 	Currency string
 
-	Backup   Backup
-	Rule     Rule
-	KeepL    float64 // usable litres down to which the sun keeps the element, with SunFirst
-	RescueL  float64 // usable litres below which the grid heats outside the hours; 0: never
-	HeatUp   int8    // 1: once a week to HeatUpC
-	OutFrom  int     // hours without grid each day, minutes after midnight; equal: none
-	OutTo    int
-	AwayFrom int8 // month on whose first day AwayDays begin
-	AwayDays int
-	Elements int8    // 0: one, 1: a lower for the sun and an upper for the grid, one at a time
-	UpperPct float64 // water below the upper element, % of the tank
-	Stands   int8    // 0: upright, 1: lying
-	LossBy   LossFrom
-	EveningC float64 // readings of a night without draws and heating
-	MorningC float64
-	NightH   float64
+	Backup     Backup
+	Rule       Rule
+	KeepL      float64 // usable litres down to which the sun keeps the element, with SunFirst
+	RescueL    float64 // usable litres below which the grid heats outside the hours; 0: never
+	HeatUp     int8    // 1: once a week to HeatUpC
+	OutFrom    int     // hours without grid each day, minutes after midnight; equal: none
+	OutTo      int
+	AwayFrom   int8 // month on whose first day AwayDays begin
+	AwayDays   int
+	Elements   Elements
+	UpperPct   float64 // water below the upper element, % of the tank
+	LowerPct   float64 // water below the lower, or only, element
+	ReachPct   float64 // how far it reaches up, % of the tank; 0: it is horizontal
+	SunTankL   float64 // the sun's own tank, with TwoTanks
+	SunTankKWh float64 // its standing loss in 24 h at LossTestK
+	Stands     int8    // 0: upright, 1: lying
+	LossBy     LossFrom
+	EveningC   float64 // readings of a night without draws and heating
+	MorningC   float64
+	NightH     float64
 
 	RoomBy      int8    // 0: RoomC, 1: the outside air, day by day
 	Jacket      int8    // 1: a jacket over the tank, see JacketShare
@@ -208,7 +230,7 @@ func Defaults(version int) Scenario {
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
 		Backup: Backup{Start: 15 * 60, End: 18 * 60},
-		KeepL:  80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, EveningC: 60, MorningC: 56, NightH: 10,
+		KeepL:  80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
 	}
 }
 
@@ -231,6 +253,12 @@ func (s *Scenario) Settle() {
 	}
 	if !s.Known.Has(ShortA) {
 		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
+	}
+	if !s.Known.Has(LowerPct) {
+		s.LowerPct = UprightLowerPct
+		if s.Stands == 1 {
+			s.LowerPct = LyingLowerPct
+		}
 	}
 	f, ok := climate.Locate(s.Place)
 	if !ok {

@@ -99,6 +99,35 @@ func WriteHorizon(list []HorizonPoint) string {
 	return strings.Join(pairs, ",")
 }
 
+// MostStages is how many switched resistances there may be.
+const MostStages = 6
+
+// Watts that one of them may have at the element's voltage.
+const LeastStageW, MostStageW = 20, 9000
+
+// ReadStages reads rated watts between commas, semicolons or spaces; ok is false for
+// anything else, and for too many. None stand for all, half and a quarter of the
+// element's.
+func ReadStages(text string) (watts []int, ok bool) {
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+		n, err := strconv.Atoi(w)
+		if err != nil || n < LeastStageW || n > MostStageW {
+			return nil, false
+		}
+		watts = append(watts, n)
+	}
+	return watts, len(watts) <= MostStages
+}
+
+// WriteStages is their one text.
+func WriteStages(watts []int) string {
+	list := make([]string, len(watts))
+	for i, w := range watts {
+		list[i] = strconv.Itoa(w)
+	}
+	return strings.Join(list, ",")
+}
+
 func weatherOK(key string) bool {
 	return key == "" || len(key) == 8 && strings.Trim(key, "0123456789abcdef") == ""
 }
@@ -122,6 +151,10 @@ func (s *Scenario) problemOfText(id FieldID) *Problem {
 		if list, ok := ReadHorizon(s.Skyline); !ok || WriteHorizon(list) != s.Skyline {
 			return &Problem{Field: id, Code: WrongHorizon, Got: shorten(s.Skyline), Max: MostHorizon}
 		}
+	case Stages:
+		if list, ok := ReadStages(s.Stages); !ok || WriteStages(list) != s.Stages {
+			return &Problem{Field: id, Code: WrongStages, Got: shorten(s.Stages), Min: LeastStageW, Max: MostStageW}
+		}
 	case Currency:
 		if !currencyOK(s.Currency) {
 			return &Problem{Field: id, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
@@ -141,6 +174,8 @@ func (s *Scenario) textOf(id FieldID) *string {
 		return &s.Weather
 	case Horizon:
 		return &s.Skyline
+	case Stages:
+		return &s.Stages
 	}
 	return &s.Currency
 }

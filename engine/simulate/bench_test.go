@@ -19,7 +19,7 @@ func benchYear(b *testing.B, exchange bool) {
 	if len(p.uses) != 8 {
 		b.Fatalf("%d draws a day", len(p.uses))
 	}
-	p.steps = drawSteps(p.uses, s.PipeLitres, 0)
+	p.steps = drawSteps(p.uses, s.PipeLitres, 0, slugSeconds)
 	ws, y := new(Workspace), new(Year)
 	p.RunYear(s.Backup, ws, y)
 	if y.Err != nil || y.WorstBalance > 1e-9 {

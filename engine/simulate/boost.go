@@ -5,7 +5,6 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
-	"suncask/engine/tank"
 )
 
 // BoostKWh is what one press of a boost lets the grid heat: an assumption.
@@ -36,12 +35,10 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 		if b.FollowsSun() {
 			plain = append(plain[:0], ws.events...)
 		}
-		var midnight tank.State
-		ws.tank.Save(&midnight)
-		memory := r.memory()
+		var midnight Midnight
+		r.save(&midnight)
 		run := func() {
-			ws.tank.Load(&midnight)
-			r.recall(memory)
+			r.load(&midnight)
 			r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 		}
 		run()

@@ -18,7 +18,9 @@ type Point struct {
 	BoughtJ float64 // since midnight
 	MeanC   float64
 
-	from, count int // its layers
+	from, count int     // its layers
+	ahead       int     // and those of the sun's tank after them
+	hotL        float64 // drawn from the tank since midnight
 }
 
 // samplesPerDay is how often a traced day is looked at beside its events.
@@ -36,25 +38,41 @@ func (tr *Trace) Layers(point int) []tank.Layer {
 	return tr.layers[p.from : p.from+p.count]
 }
 
+// Ahead returns those of the sun's own tank; none where it has none.
+func (tr *Trace) Ahead(point int) []tank.Layer {
+	p := &tr.Points[point]
+	return tr.layers[p.from+p.count : p.from+p.count+p.ahead]
+}
+
 func (tr *Trace) point(r *dayRun, at, coldC float64, f *Flows) {
 	if tr == nil {
 		return
 	}
-	t := &r.ws.tank
-	tr.Points = append(tr.Points, Point{
+	t, sun := &r.ws.tank, &r.ws.sunTank
+	p := Point{
 		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, MeanC: t.MeanC(),
 		from: len(tr.layers), count: t.Len(),
-	})
+	}
+	for i := range r.ws.served {
+		p.hotL += r.ws.served[i].HotLitres
+	}
 	for i := range t.Len() {
 		tr.layers = append(tr.layers, t.At(i))
 	}
+	if r.p.twoTanks {
+		p.ahead = sun.Len()
+		for i := range sun.Len() {
+			tr.layers = append(tr.layers, sun.At(i))
+		}
+	}
+	tr.Points = append(tr.Points, p)
 }
 
 // usable litres; a tank that needs no heat gives what it holds.
 func (r *dayRun) usable(coldC float64) float64 {
 	u := r.ws.tank.UsableLitres(ShowerC, coldC, ToleranceK)
 	if math.IsInf(u, 1) {
-		return r.p.Scenario.TankLitres
+		return r.p.Litres()
 	}
 	return u
 }
@@ -99,7 +117,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 	out.Varies = true
 	var last [meanRounds]Flows
 	var before [128]float64
-	content := ws.tank.ContentJ()
+	content := r.content()
 	for out.Rounds = 1; out.Rounds <= maxRounds; out.Rounds++ {
 		f := &last[out.Rounds%meanRounds]
 		r.run(sun, coldC, f)
@@ -111,7 +129,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 				before[i] = heat
 			}
 		}
-		now := ws.tank.ContentJ()
+		now := r.content()
 		settled := math.Abs(now-content) < settledJ && moved < settledK
 		content = now
 		if settled {
@@ -144,8 +162,7 @@ func (f *Flows) scale(k float64) {
 // Replay runs one day of a year (0-364) again from its midnight, with its curve.
 func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, out *Day) {
 	r := p.start(b, ws)
-	ws.tank.Load(&y.Midnight[day])
-	r.recall(y.calling[day])
+	r.load(&y.Midnight[day])
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.Varies, out.Rounds = false, 1
 	p.timeline(b, ws, true)
@@ -165,6 +182,6 @@ func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	for i := range p.uses {
 		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i), ws.served[i].BeforeLitres / p.uses[i].Flow})
 	}
-	ws.tank.Reset(p.tankParams, math.Max(p.Scenario.SetC, p.Scenario.SunLimitC), p.roomC)
+	p.fill(ws, math.Max(p.Scenario.SetC, p.Scenario.SunLimitC))
 	out.FullL = r.usable(coldC)
 }

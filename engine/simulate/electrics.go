@@ -6,6 +6,7 @@ import (
 	"suncask/engine/climate"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 )
 
 // Wiring are the figures of the strings at their extremes.
@@ -69,12 +70,25 @@ func (p *Prepared) Wiring() Wiring {
 	return w
 }
 
-// ElementHeights are where the elements sit, as shares of the water below them: the
-// sun's and the grid's, equal where there is one.
-func (p *Prepared) ElementHeights() (sun, grid float64) { return p.sunElement.Low, p.backupElement.Low }
+// Elements are the sun's and the grid's, equal where there is one.
+func (p *Prepared) Elements() (sun, grid tank.Element) { return p.sunElement, p.backupElement }
 
-// BelowElements is the water that no element reaches, L.
-func (p *Prepared) BelowElements() float64 { return p.sunElement.Low * p.Scenario.TankLitres }
+// Litres is the water in all tanks.
+func (p *Prepared) Litres() float64 {
+	if p.twoTanks {
+		return p.tankParams.Litres + p.sunTankParams.Litres
+	}
+	return p.tankParams.Litres
+}
+
+// BelowElements is the water of each tank that no element reaches, L; of the sun's own
+// tank 0 where there is none.
+func (p *Prepared) BelowElements() (inTank, inSunTank float64) {
+	if p.twoTanks {
+		return p.backupElement.Low * p.tankParams.Litres, p.sunElement.Low * p.sunTankParams.Litres
+	}
+	return p.sunElement.Low * p.tankParams.Litres, 0
+}
 
 // StuckC is where the sun would bring the water in the sunniest month if its thermostat
 // never opened and nobody drew: where mean power and loss are equal, degC.
@@ -87,6 +101,9 @@ func (p *Prepared) StuckC() float64 {
 			day++
 		}
 		most = math.Max(most, joules/float64(climate.DaysIn[m])/86400)
+	}
+	if p.twoTanks {
+		return p.roomC + most/p.sunTankParams.LossWPerK
 	}
 	return p.roomC + most/p.tankParams.LossWPerK
 }

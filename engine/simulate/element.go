@@ -31,7 +31,7 @@ func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price float64, f 
 	switch {
 	case now.heatUp && grid:
 		r.buy(&r.heatUp, sun, from, to, price, f)
-	case now.boosts > 0 && grid, now.open > 0 && grid && p.Scenario.Rule == scenario.WholeWindow:
+	case now.boosts > 0 && grid, now.open > 0 && grid && (p.apart || p.Scenario.Rule == scenario.WholeWindow):
 		r.buy(&r.backup, sun, from, to, price, f)
 	case now.open > 0 && grid:
 		every := hourS
@@ -61,8 +61,14 @@ func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price float64, f 
 const rescueMoreL = 20.0
 
 // buy lets the grid have the element; what the sun could have given meanwhile is
-// displaced.
+// displaced, unless it has an element that works at the same time.
 func (r *dayRun) buy(th *tank.Thermostat, sun *sunDay, from, to *event, price float64, f *Flows) {
+	if r.p.apart {
+		got := r.beside(th, sun, from, to, f)
+		f.BoughtJ += got
+		f.Cost += got * price
+		return
+	}
 	got := r.ws.tank.HeatSpan(from.spanTo(to), r.p.backupW, &r.p.backupElement, th)
 	f.BoughtJ += got
 	f.Cost += got * price

@@ -111,6 +111,7 @@ func (r *dayRun) always(day int) {
 func (r *dayRun) room(day int) {
 	r.roomC = r.p.roomOn(day)
 	r.ws.tank.SetRoom(r.roomC)
+	r.ws.sunTank.SetRoom(r.roomC)
 }
 
 // insert puts an event into the order.

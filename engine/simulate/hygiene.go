@@ -5,6 +5,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 )
 
 // What counts as a heat-up against bacteria: all water above the lowest element at
@@ -24,6 +25,9 @@ type Hygiene struct {
 	LongestDays float64 // longest time without one; a year if there was none
 	GrowHours   float64 // a day in which some layer is where bacteria grow, mean of the year
 	GrowLitres  float64 // water there, mean over all time
+	// LeastDose is by how many powers of ten standing hot has thinned out the bacteria
+	// of the water that was drawn after the least of it; 15 stands for more.
+	LeastDose float64
 }
 
 // RunHygiene runs a year and looks at the tank every quarter of an hour.
@@ -31,6 +35,8 @@ func (p *Prepared) RunHygiene(b scenario.Backup, ws *Workspace) (h Hygiene) {
 	var d Day
 	r := p.start(b, ws)
 	p.timeline(b, ws, true)
+	below, ahead := p.BelowElements()
+	dose := newDose(p)
 	held := 0.0 // minutes that the water has stood hot
 	last := math.Inf(-1)
 	const step = 1440.0 / samplesPerDay
@@ -38,6 +44,7 @@ func (p *Prepared) RunHygiene(b scenario.Backup, ws *Workspace) (h Hygiene) {
 		if round == 1 {
 			h = Hygiene{}
 			last -= climate.Days
+			dose.worst = 0
 		}
 		for day := range climate.Days {
 			r.onDay(day)
@@ -53,15 +60,11 @@ func (p *Prepared) RunHygiene(b scenario.Backup, ws *Workspace) (h Hygiene) {
 					continue // a draw between the looks
 				}
 				next += step
-				coldest, growing, below := math.Inf(1), 0.0, 0.0
-				for _, l := range d.Trace.Layers(i) {
-					below += l.Litres
-					if below > p.BelowElements()+1e-6 {
-						coldest = math.Min(coldest, l.TempC)
-					}
-					if l.TempC >= GrowFromC && l.TempC <= GrowToC {
-						growing += l.Litres
-					}
+				dose.stand(&d.Trace, i, step)
+				coldest, growing := look(d.Trace.Layers(i), below)
+				if p.twoTanks {
+					c, g := look(d.Trace.Ahead(i), ahead)
+					coldest, growing = math.Min(coldest, c), growing+g
 				}
 				if growing > 0 {
 					h.GrowHours += step / 60 / climate.Days
@@ -86,8 +89,25 @@ func (p *Prepared) RunHygiene(b scenario.Backup, ws *Workspace) (h Hygiene) {
 		}
 	}
 	r.trace = nil
+	h.LeastDose = dose.least()
 	if h.HeatUps == 0 {
 		h.LongestDays = climate.Days
 	}
 	return h
+}
+
+// look returns the coldest layer above that many litres and the litres where bacteria
+// grow.
+func look(layers []tank.Layer, aboveL float64) (coldestC, growingL float64) {
+	coldestC = math.Inf(1)
+	height := 0.0
+	for _, l := range layers {
+		if height += l.Litres; height > aboveL+1e-6 {
+			coldestC = math.Min(coldestC, l.TempC)
+		}
+		if l.TempC >= GrowFromC && l.TempC <= GrowToC {
+			growingL += l.Litres
+		}
+	}
+	return coldestC, growingL
 }

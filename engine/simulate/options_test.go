@@ -19,6 +19,7 @@ func variation(r *rand.Rand, of scenario.Scenario) scenario.Scenario {
 	s.Backup, s.Rule, s.KeepL, s.RescueL, s.HeatUp = any.Backup, any.Rule, any.KeepL, any.RescueL, any.HeatUp
 	s.OutFrom, s.OutTo, s.AwayFrom, s.AwayDays = any.OutFrom, any.OutTo, any.AwayFrom, any.AwayDays
 	s.Elements, s.UpperPct, s.Stands, s.LossBy = any.Elements, any.UpperPct, any.Stands, any.LossBy
+	s.LowerPct, s.ReachPct, s.SunTankL, s.SunTankKWh = any.LowerPct, any.ReachPct, any.SunTankL, any.SunTankKWh
 	s.EveningC, s.MorningC, s.NightH = any.EveningC, any.MorningC, any.NightH
 	s.RoomBy, s.Jacket, s.PipeLossW, s.Switching, s.DiffK = any.RoomBy, any.Jacket, any.PipeLossW, any.Switching, any.DiffK
 	s.Price, s.LowPrice, s.LowFrom, s.LowTo = any.Price, any.LowPrice, any.LowFrom, any.LowTo
@@ -114,7 +115,7 @@ func TestMonotone_Shares(t *testing.T) {
 func TestOptions_NoAllocations(t *testing.T) {
 	for _, link := range []string{
 		"v=1&rule=satisfied&heatup=weekly", "v=1&rule=sun&rescue=12&outfrom=228&outto=252&awaydays=14&elements=two&roomby=outside&valve=50",
-		"v=1&rescue=12&switching=cycle&backup=noon0130to1800&backup2=0400-0530",
+		"v=1&elements=both&reach=20", "v=1&elements=tanks", "v=1&rescue=12&switching=cycle&backup=noon0130to1800&backup2=0400-0530",
 	} {
 		s, problems := scenario.Decode(link)
 		if len(problems) > 0 {

@@ -13,21 +13,19 @@ import (
 
 // Assumptions that are not inputs yet, each to be shown as assumed.
 const (
-	ElementHeight  = 0.08   // volume fraction below a horizontal element
 	CurrentPerK    = 0.0005 // change of a module's short circuit, 1/K
 	CableC         = 50.0   // cables in the sun
 	ConverterShare = 0.96   // efficiency of the tracking converter
 	ConverterStart = 20.0   // W of the array at which it starts
 	ShowerC        = 40.0   // use temperature of showers
 	ToleranceK     = 2.0    // below use temperature by more than this is cool
-	// A lying tank: its element at a third of its height has 29 % of the water below it
-	// (circular segment), and its inlet mixes more (assumption).
-	LyingHeight     = 0.292
+	// The inlet of a lying tank mixes more (assumption).
 	LyingMixedShare = 0.30
 	MixedShare      = 0.10 // well-mixed litres at the inlet, as part of the label's mixed water
 	labelHotC       = 65.0 // the label's test: EN 50440 (from memory)
 	labelColdC      = 10.0
 	restMinutes     = 20.0  // a pause after which the pipe has gone cold
+	slugAhead       = 60.0  // the same with a tank ahead, whose water may be warmer
 	slugSeconds     = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
 )
 
@@ -45,6 +43,10 @@ type Prepared struct {
 	backupElement tank.Element
 	backupW       float64
 	roomC         float64
+	// apart tells whether the sun has an element, or a tank, that heats beside the grid's.
+	apart         bool
+	twoTanks      bool // the sun's own tank is ahead of the other
+	sunTankParams tank.Params
 	uses          []draw.Use
 	steps         []drawStep
 	prices        tariff.Tariff
@@ -136,18 +138,23 @@ func (p *Prepared) setTank() {
 		LossWPerK: p.lossWPerK(),
 		Geometry:  tank.Geometry{ConductivityWPerMK: 1},
 	}
-	p.sunElement = tank.Element{Low: ElementHeight, High: ElementHeight}
+	p.sunElement = tank.Element{Low: s.LowerPct / 100, High: (s.LowerPct + s.ReachPct) / 100}
 	mixed := MixedShare
 	if s.Stands == 1 {
-		p.sunElement = tank.Element{Low: LyingHeight, High: LyingHeight}
 		mixed = LyingMixedShare
 	}
+	p.apart = s.Elements == scenario.TwoTogether || s.Elements == scenario.TwoTanks
+	p.twoTanks = s.Elements == scenario.TwoTanks
 	p.backupElement = p.sunElement
-	if s.Elements == 1 {
+	if s.Elements == scenario.TwoInTurn || s.Elements == scenario.TwoTogether {
 		high := math.Max(p.sunElement.Low, s.UpperPct/100)
 		p.backupElement = tank.Element{Low: high, High: high}
 	}
 	p.tankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.TankLitres
+	p.sunTankParams = p.tankParams
+	p.sunTankParams.Litres = s.SunTankL
+	p.sunTankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.SunTankL
+	p.sunTankParams.LossWPerK = s.SunTankKWh * 1000 / 24 / scenario.LossTestK
 	p.backupW = s.ElementW
 	p.roomC = s.RoomC
 	if s.RoomBy == 1 {
@@ -177,9 +184,10 @@ func (p *Prepared) roomOn(day int) float64 {
 // thermostats at their elements.
 func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
-	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: p.backupElement.Low}
-	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: p.backupElement.Low}
-	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: p.sunElement.Low}
+	middle := func(e tank.Element) float64 { return (e.Low + e.High) / 2 }
+	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: middle(p.backupElement)}
+	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: middle(p.backupElement)}
+	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: middle(p.sunElement)}
 	if s.Switching == 1 {
 		for _, th := range []*tank.Thermostat{&r.backup, &r.heatUp, &r.sun} {
 			th.Mode, th.DifferentialK = tank.Cycle, s.DiffK
@@ -197,7 +205,11 @@ func (p *Prepared) setUses() {
 	} else {
 		p.uses = draw.Standard(draw.Profile(s.Uses))
 	}
-	p.steps = drawSteps(p.uses, s.PipeLitres, s.ValveC)
+	slug := slugSeconds
+	if p.twoTanks {
+		slug = slugAhead
+	}
+	p.steps = drawSteps(p.uses, s.PipeLitres, s.ValveC, slug)
 }
 
 // lossWPerK is the standing loss with jacket and pipes.
@@ -227,10 +239,10 @@ func (p *Prepared) ownLossWPerK() float64 {
 	return tank.LossOfClass(int(s.LossBy)-1, s.TankLitres) / tank.ClassTestK
 }
 
-// drawSteps cuts uses into instants: parts of at most slugSeconds, each at its
+// drawSteps cuts uses into instants: parts of at most that many seconds, each at its
 // middle. After a long pause the first part fills the pipe before. A mixing valve lets no
 // more than valveC through; 0: there is none.
-func drawSteps(uses []draw.Use, pipeLitres, valveC float64) []drawStep {
+func drawSteps(uses []draw.Use, pipeLitres, valveC, slug float64) []drawStep {
 	var steps []drawStep
 	for i, u := range uses {
 		prev := uses[(i+len(uses)-1)%len(uses)]
@@ -247,7 +259,7 @@ func drawSteps(uses []draw.Use, pipeLitres, valveC float64) []drawStep {
 			useC = math.Min(useC, valveC)
 		}
 		length := u.Minutes() * 60
-		parts := math.Max(1, math.Ceil(length/slugSeconds))
+		parts := math.Max(1, math.Ceil(length/slug))
 		for n := range int(parts) {
 			at := u.Minute*60 + (float64(n)+0.5)*length/parts
 			steps = append(steps, drawStep{at: math.Min(at, 86400-1), use: i, draw: tank.Draw{

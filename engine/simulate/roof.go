@@ -19,7 +19,7 @@ func sameRoof(a, b *scenario.Scenario) bool {
 // the same power.
 func sameWiring(a, b *scenario.Scenario) bool {
 	return a.OpenV == b.OpenV && a.MostV == b.MostV && a.ShortA == b.ShortA && a.VoltPct == b.VoltPct && a.InString == b.InString &&
-		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.ConverterLowV == b.ConverterLowV &&
+		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.Stages == b.Stages && a.ConverterLowV == b.ConverterLowV &&
 		a.ConverterHighV == b.ConverterHighV && a.ConverterW == b.ConverterW && a.ElementW == b.ElementW && a.ElementV == b.ElementV &&
 		a.SoilPct == b.SoilPct && a.MismatchPct == b.MismatchPct && a.AgeYears == b.AgeYears
 }

@@ -54,12 +54,13 @@ const JPerKWh = 3.6e6
 // Workspace holds what a run needs, so that runs allocate nothing. The zero
 // Workspace is ready; one belongs to one goroutine.
 type Workspace struct {
-	tank   tank.Tank
-	events []event
-	still  []event       // a day's events but the edges that follow the sun
-	served []tank.Served // by use, of the day running
-	run    dayRun
-	ramp   tank.Ramp
+	tank    tank.Tank
+	sunTank tank.Tank // ahead of the other, where the house has one
+	events  []event
+	still   []event       // a day's events but the edges that follow the sun
+	served  []tank.Served // by use, of the day running
+	run     dayRun
+	ramp    tank.Ramp
 }
 
 type eventKind uint8
@@ -175,8 +176,7 @@ func open(b scenario.Backup) int32 {
 	return n
 }
 
-// dayRun runs one day. Sun and grid never heat at once: see pass for who has the
-// element, or which of two.
+// dayRun runs one day: see pass for who has the element, or which of two.
 type dayRun struct {
 	p      *Prepared
 	ws     *Workspace
@@ -201,8 +201,7 @@ type dayRun struct {
 func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) {
 	p, ws := r.p, r.ws
 	t := &ws.tank
-	t.ClearLedger()
-	before := t.ContentJ()
+	before := r.clearLedgers()
 	served := ws.served
 	clear(served)
 	*f = Flows{}
@@ -220,6 +219,9 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 		case exchange:
 			if p.exchange {
 				t.Exchange(tank.ExchangeEveryS, p.sunElement.Low)
+				if p.twoTanks {
+					ws.sunTank.Exchange(tank.ExchangeEveryS, p.sunElement.Low)
+				}
 			}
 		case windowEdge:
 			now.open += e.i
@@ -248,18 +250,18 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 		}
 	}
 	r.count(f)
-	t.Settle()
-	after := t.ContentJ()
-	l := t.Ledger()
-	f.LostJ = l.LossJ
-	f.StoredJ = after - before
 	f.UnusedSunJ = sun.j[24] - f.SunJ
-	return l.HeatJ + l.ColdJ - l.DrawnJ - l.LossJ - f.StoredJ
+	return r.close(before, f)
 }
 
 // shine lets the sun have the element from one event to the next: in one piece
 // where its thermostat stays out of it, else hour by hour.
 func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
+	if r.p.twoTanks {
+		r.ws.tank.RestSpan(from.spanTo(to))
+		r.shineAhead(sun, from, to, f)
+		return
+	}
 	t, c := &r.ws.tank, &r.p.clock
 	if sun.j[from.hour] == sun.j[min(to.hour+1, 24)] { // night
 		t.RestSpan(from.spanTo(to))
@@ -267,10 +269,18 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 	}
 	ramp := &r.ws.ramp
 	sun.between(c, from, to, ramp)
-	if r.sun.Mode == tank.Hold && t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
+	if r.sun.Mode == tank.Hold && r.p.sunElement.High == r.p.sunElement.Low && t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
 		f.SunJ += ramp.Joules
 		return
 	}
+	r.byHour(from, to, func(span tank.Span, hour int32) {
+		f.SunJ += t.HeatSpan(span, sun.power[hour], &r.p.sunElement, &r.sun)
+	})
+}
+
+// byHour cuts a stretch at the full hours.
+func (r *dayRun) byHour(from, to *event, do func(span tank.Span, hour int32)) {
+	c := &r.p.clock
 	at, up, down := from.at, from.up, from.down
 	for h := from.hour; at < to.at; h++ {
 		next, nextUp, nextDown := to.at, to.up, to.down
@@ -278,8 +288,7 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 			next, nextUp, nextDown = float64(h+1)*3600, c.g[h+1], c.d[h+1]
 		}
 		if next > at {
-			span := tank.Span{Seconds: next - at, Up: nextUp * down, Down: nextDown * up}
-			f.SunJ += t.HeatSpan(span, sun.power[h], &r.p.sunElement, &r.sun)
+			do(tank.Span{Seconds: next - at, Up: nextUp * down, Down: nextDown * up}, h)
 		}
 		at, up, down = next, nextUp, nextDown
 	}

@@ -43,8 +43,19 @@ type wiring struct {
 // counted (common practice, no source).
 const cellV = 0.69
 
-// stages are the staged resistances over the element's.
-var stages = []float64{1, 2, 4}
+// stages are the staged resistances: those of the scenario, or the element's, twice and
+// four times it.
+func stages(s *scenario.Scenario) (ohms []float64) {
+	watts, _ := scenario.ReadStages(s.Stages)
+	for _, w := range watts {
+		ohms = append(ohms, pv.Ohms(float64(w), s.ElementV))
+	}
+	if len(ohms) == 0 {
+		own := pv.Ohms(s.ElementW, s.ElementV)
+		ohms = []float64{own, 2 * own, 4 * own}
+	}
+	return ohms
+}
 
 // sheet is the scenario's datasheet.
 func sheet(s *scenario.Scenario) pv.Datasheet {
@@ -64,10 +75,7 @@ func newWiring(s *scenario.Scenario) (*wiring, error) {
 	cable, _ := pv.CableOhms(s.CableM, pv.CableSizes()[s.CableSize], CableC)
 	w := &wiring{module: m, coupling: s.Coupling, direct: pv.Direct{ElementOhms: ohms, CableOhms: cable}}
 	w.losses = pv.Losses{Soiling: 1 - s.SoilPct/100, Mismatch: 1 - s.MismatchPct/100, Age: math.Pow(1-scenario.AgePctAYear/100, float64(s.AgeYears))}
-	for _, k := range stages {
-		w.staged.Ohms = append(w.staged.Ohms, k*ohms)
-	}
-	w.staged.CableOhms = cable
+	w.staged = pv.Staged{Ohms: stages(s), CableOhms: cable}
 	w.converter = pv.Converter{
 		LeastV: s.ConverterLowV, MostV: s.ConverterHighV, StartW: ConverterStart, Share: ConverterShare,
 		MostW: s.ConverterW, MaxOutV: s.ElementV, MaxOutA: math.Inf(1), ElementOhms: ohms, CableOhms: cable,

@@ -5,7 +5,6 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
-	"suncask/engine/tank"
 )
 
 // Year is the result of a year.
@@ -13,21 +12,12 @@ type Year struct {
 	Total    Flows
 	Month    [12]Flows
 	Day      [climate.Days]Flows
-	Midnight [climate.Days]tank.State // at the start of each day
-
-	calling [climate.Days]calling // of the thermostats, at the same
+	Midnight [climate.Days]Midnight // at the start of each day
 
 	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content
 	ForcedMerges int     // layers merged because the stack was full
 	Err          error   // a fault of the engine, nil otherwise
 }
-
-// calling is the memory of switching thermostats.
-type calling struct{ backup, heatUp, sun bool }
-
-func (r *dayRun) memory() calling { return calling{r.backup.On, r.heatUp.On, r.sun.On} }
-
-func (r *dayRun) recall(c calling) { r.backup.On, r.heatUp.On, r.sun.On = c.backup, c.heatUp, c.sun }
 
 // firstWeek is what a year's start tank has repeated.
 const firstWeek = 7
@@ -45,9 +35,8 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	day := 0
 	for m := range 12 {
 		for range climate.DaysIn[m] {
-			ws.tank.Save(&out.Midnight[day])
-			out.calling[day] = r.memory()
-			content := ws.tank.ContentJ()
+			r.save(&out.Midnight[day])
+			content := r.content()
 			r.onDay(day)
 			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)
 			through := f.SunJ + f.BoughtJ + f.DeliveredJ + f.LostJ + content
@@ -77,6 +66,6 @@ func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
 	*r = dayRun{p: p, ws: ws, hours: b, open0: open(b)}
 	r.stillOpen = r.open0
 	p.thermostats(r)
-	ws.tank.Reset(p.tankParams, p.Scenario.SetC, p.roomC)
+	p.fill(ws, p.Scenario.SetC)
 	return r
 }

@@ -1,7 +1,5 @@
 package tank
 
-import "math"
-
 // Draw is one use, or a part of one: litres at UseC at the tap, hot water mixed
 // with cold as needed. PipeLitres of tank water, whatever its
 // temperature, leave before it and stay in the pipe.
@@ -98,10 +96,14 @@ func least(a, b, c float64) float64 {
 
 // slug is the most that leaves before cold water is let in.
 func (t *Tank) slug() float64 {
+	most := t.p.Litres
 	if t.p.InletMixedLitres > 0 {
-		return t.p.InletMixedLitres / 2
+		most = t.p.InletMixedLitres / 2
 	}
-	return t.p.Litres
+	if t.ahead != nil { // what comes in may be warmer than what is there, and mix with it all
+		most = min(most, t.p.Litres/aheadSlugs)
+	}
+	return most
 }
 
 // shrinkTop takes v litres off the top layer, and the layer itself when nothing
@@ -133,10 +135,15 @@ func (t *Tank) pass(v, sumVX, coldC float64) float64 {
 	if v == 0 {
 		return 0
 	}
-	xc := t.xOf(coldC)
 	outJ := t.perLitre * (v*t.a + t.d*sumVX)
 	inJ := t.perLitre * v * coldC
 	t.ledger.DrawnJ += outJ
+	if t.ahead != nil {
+		t.meanX -= sumVX * t.perV
+		t.fillFromAhead(v, coldC)
+		return outJ - inJ
+	}
+	xc := t.xOf(coldC)
 	t.ledger.ColdJ += inJ
 	t.meanX += (v*xc - sumVX) * t.perV
 	t.fill(v, xc)
@@ -206,67 +213,4 @@ func (t *Tank) stackUp() {
 	if fresh+1 < t.hi && (t.s[fresh+1].x-t.s[fresh].x)*t.d < NearK {
 		t.mergeUp(fresh)
 	}
-}
-
-// UsableLitres returns how many litres at useC could be drawn in one go, without
-// heating, before the tap falls below useC - tolK:
-//
-//	sum V_i max(1, (T_i - T_c)/(T_u - T_c))   from the top while T_i >= T_u - tolK
-//
-// When all water above the inlet zone is warm enough, the zone adds what it
-// pushes up before the cold water has thinned it too far.
-func (t *Tank) UsableLitres(useC, coldC, tolK float64) float64 {
-	if useC <= coldC {
-		return math.Inf(1)
-	}
-	least := useC - tolK
-	span := useC - coldC
-	usable, height := 0.0, t.p.Litres
-	for i := t.hi - 1; i >= t.lo; i-- {
-		v := t.s[i].v
-		if height-v < t.p.InletMixedLitres {
-			v = height - t.p.InletMixedLitres
-		}
-		temp := t.temp(i)
-		if v > 0 {
-			if temp < least {
-				return usable
-			}
-			usable += v * max(1, (temp-coldC)/span)
-		}
-		height -= v
-		if height <= t.p.InletMixedLitres {
-			break
-		}
-	}
-	if t.p.InletMixedLitres > 0 {
-		usable += zoneLitres(t.p.InletMixedLitres, t.zoneTemp(), useC, coldC, least)
-	}
-	return usable
-}
-
-// zoneTemp is the temperature of the inlet zone once it is mixed.
-func (t *Tank) zoneTemp() float64 {
-	left, sum := t.p.InletMixedLitres, 0.0
-	for i := t.lo; i < t.hi && left > 0; i++ {
-		v := min(left, t.s[i].v)
-		sum += v * t.s[i].x
-		left -= v
-	}
-	return t.a + t.d*sum/(t.p.InletMixedLitres-left)
-}
-
-// zoneLitres is what a zone of vm litres at zoneC gives: first mixed with cold
-// water down to useC, then undiluted down to leastC.
-func zoneLitres(vm, zoneC, useC, coldC, leastC float64) float64 {
-	if zoneC <= leastC || leastC <= coldC {
-		return 0
-	}
-	litres := 0.0
-	from := zoneC
-	if zoneC > useC {
-		litres = vm * (zoneC - useC) / (useC - coldC)
-		from = useC
-	}
-	return litres + vm*math.Log((from-coldC)/(leastC-coldC))
 }

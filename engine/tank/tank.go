@@ -82,6 +82,7 @@ type Tank struct {
 	ledger   Ledger
 	forced   int // merges forced by MaxLayers
 	err      error
+	ahead    *Tank // its water comes in at the bottom instead of cold; see FedBy
 	heating  heating
 	sweep    [stackRoom]float64 // work space of Exchange
 	fine     [stackRoom]layer   // work space of Exchange: the stack with its steps resolved
@@ -119,7 +120,7 @@ func (t *Tank) Reset(p Params, tempC, roomC float64) {
 	t.s[t.lo] = layer{p.Litres, tempC - roomC}
 	t.meanX = tempC - roomC
 	t.ledger = Ledger{}
-	t.forced, t.err = 0, nil
+	t.forced, t.err, t.ahead = 0, nil, nil
 	t.area[0] = 0
 }
 

@@ -85,6 +85,12 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 			return &scenario.Problem{Field: id, Code: scenario.WrongHorizon, Got: text, Max: scenario.MostHorizon}
 		}
 		next.Skyline = scenario.WriteHorizon(list)
+	case id == scenario.Stages:
+		list, ok := scenario.ReadStages(text)
+		if !ok {
+			return &scenario.Problem{Field: id, Code: scenario.WrongStages, Got: text, Min: scenario.LeastStageW, Max: scenario.MostStageW}
+		}
+		next.Stages = scenario.WriteStages(list)
 	case id == scenario.Currency:
 		next.Currency = text
 	case f.Kind == scenario.Hours: // typed edge by edge, see TypeEdge
@@ -223,6 +229,8 @@ func (s *Store) Text(id scenario.FieldID) string {
 		return s.Scenario.Summer
 	case id == scenario.Horizon:
 		return strings.ReplaceAll(s.Scenario.Skyline, ",", ", ")
+	case id == scenario.Stages:
+		return s.Scenario.Stages
 	case id == scenario.Currency:
 		return s.Scenario.Currency
 	case f.Unit == scenario.ClockMinute:

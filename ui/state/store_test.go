@@ -111,7 +111,7 @@ func TestTap_SecondKeeps(t *testing.T) {
 func FuzzType(f *testing.F) {
 	for id, text := range map[scenario.FieldID]string{
 		scenario.TankLitres: "150", scenario.Place: "38.7 N 9.1 W", scenario.Currency: "€", scenario.SecondHours: "0", scenario.Month: "jan",
-		scenario.WeatherFile: "0", scenario.MonthGHI: "7", scenario.Horizon: "90:15 120:22", scenario.SummerTime: "29.03.-25.10.", scenario.Zone: "5,75",
+		scenario.WeatherFile: "0", scenario.MonthGHI: "7", scenario.Horizon: "90:15 120:22", scenario.Stages: "2000; 700", scenario.SummerTime: "29.03.-25.10.", scenario.Zone: "5,75",
 	} {
 		f.Add(int8(id), text)
 	}

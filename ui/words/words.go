@@ -104,11 +104,12 @@ const (
 	TankHour
 	HygieneNever  // args: degC, minutes
 	HygieneHeated // args: degC, minutes, days, longest
-	HygieneGrow   // args: hours, litres, degC, degC
+	HygieneGrow   // args: hours, litres, degC, degC, powers of ten
 	TankTwin      // args: top, bottom, mean, litres
-	RuleChanges   // args: rule, money, cool days
-	CoolDays      // args: days
-	OutagePart    // args: clock times
+	RuleApart
+	RuleChanges // args: rule, money, cool days
+	CoolDays    // args: days
+	OutagePart  // args: clock times
 	LinkRefused
 	LinkCopied
 	LinkHere
@@ -158,7 +159,7 @@ const (
 	FoundLess // args: hours, money
 	FoundNone
 	FindHelp
-	AlwaysAssumed // args: volts, % below the element, % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
+	AlwaysAssumed // args: % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
 	PanelWeather
 	UseDevicePlace
 	DevicePlaceRefused

@@ -1,0 +1,184 @@
+package tank
+
+import "math"
+
+// Supply is an element with its thermostat and the power on offer to it.
+type Supply struct {
+	PowerW     float64
+	Element    Element
+	Thermostat *Thermostat
+}
+
+// HeatTwo lets a span pass with two elements at work at once and returns the joules that
+// each took. The upper element's lower end is not below the lower's. Where both could
+// keep one layer at its set point, the lower goes first.
+func (t *Tank) HeatTwo(s Span, lower, upper *Supply) (lowerJ, upperJ float64) {
+	h := twoHeating{t: t, of: [2]*Supply{lower, upper}}
+	t.cutAt(lower.Element.Low * t.p.Litres)
+	most := 8 * (t.Len() + 8)
+	if lower.Thermostat.Mode == Cycle || upper.Thermostat.Mode == Cycle {
+		most += 2 * int(s.Seconds)
+	}
+	for ; ; most-- {
+		if most == 0 {
+			t.err = &EventError{t.Len(), s.Seconds}
+			t.RestSpan(s)
+			return h.joules[0], h.joules[1]
+		}
+		h.decide()
+		if h.part() {
+			continue
+		}
+		if used := h.advance(s); used < s.Seconds {
+			s = t.SpanOf(s.Seconds - used)
+			continue
+		}
+		return h.joules[0], h.joules[1]
+	}
+}
+
+// twoHeating is one call of HeatTwo.
+type twoHeating struct {
+	t      *Tank
+	of     [2]*Supply
+	sensor [2]int     // the layers that the thermostats feel
+	power  [2]float64 // that the elements take now, W
+	kept   [2]bool    // their layer stands at the set point
+	joules [2]float64
+}
+
+// shareIn is the part of an element's power between two heights, L.
+func (s *Supply) shareIn(foot, top, litres float64) float64 {
+	low, high := s.Element.Low*litres, s.Element.High*litres
+	if high == low {
+		if foot <= low+sliverL && low+sliverL < top {
+			return 1
+		}
+		return 0
+	}
+	return max(0, min(top, high)-max(foot, low)) / (high - low)
+}
+
+// decide says what each element takes from now on.
+func (h *twoHeating) decide() {
+	t := h.t
+	var share, foot [2]float64 // of each element in its sensor's layer; where that begins
+	for k, s := range h.of {
+		th := s.Thermostat
+		h.sensor[k], foot[k] = t.indexAt(th.Sensor * t.p.Litres)
+		share[k] = s.shareIn(foot[k], foot[k]+t.s[h.sensor[k]].v, t.p.Litres)
+		temp := t.temp(h.sensor[k])
+		h.kept[k] = false
+		on := temp < th.SetC-atSetK
+		if th.Mode == Cycle {
+			switch {
+			case temp >= th.SetC-atSetK:
+				th.On = false
+			case temp <= th.SetC-th.DifferentialK+atSetK:
+				th.On = true
+			}
+			on = th.On
+		} else {
+			h.kept[k] = !on && temp <= th.SetC+atSetK
+		}
+		h.power[k] = 0
+		if on {
+			h.power[k] = s.PowerW
+		}
+	}
+	for k, s := range h.of {
+		if !h.kept[k] {
+			continue
+		}
+		l := &t.s[h.sensor[k]]
+		other := h.of[1-k].shareIn(foot[k], foot[k]+l.v, t.p.Litres) * h.power[1-k]
+		need := t.p.LossWPerK*l.v/t.p.Litres*(s.Thermostat.SetC-t.roomC) - other
+		switch {
+		case need <= 0:
+			h.kept[k] = false
+		case share[k] == 0 || need >= share[k]*s.PowerW:
+			h.kept[k] = false
+			h.power[k] = s.PowerW
+		default:
+			h.power[k] = need / share[k]
+		}
+	}
+}
+
+// part cuts the layer about the upper element where the water above it would become
+// warmer than that below, and tells whether it did: the water below is then warmed by
+// the lower element alone.
+func (h *twoHeating) part() bool {
+	t := h.t
+	height := h.of[1].Element.Low * t.p.Litres
+	i, foot := t.indexAt(height)
+	if height-foot <= sliverL || h.power[1] == 0 {
+		return false
+	}
+	top := foot + t.s[i].v
+	over := h.power[1]*h.of[1].shareIn(height, top, t.p.Litres) + h.power[0]*h.of[0].shareIn(height, top, t.p.Litres)
+	under := h.power[0] * h.of[0].shareIn(foot, height, t.p.Litres)
+	if over*(height-foot) <= under*(top-height)*(1+1e-9) {
+		return false
+	}
+	t.splitLower(i, height-foot)
+	return true
+}
+
+// advance heats until a layer reaches the one above it, a thermostat switches or the
+// span ends, and returns the seconds used.
+func (h *twoHeating) advance(s Span) float64 {
+	t := h.t
+	next, merge, trip := t.g*s.Up, -1, -1
+	perG := t.perG
+	rates := t.sweep[t.lo:t.hi] // of x, K per unit of G
+	foot := 0.0
+	for i := t.lo; i < t.hi; i++ {
+		v := t.s[i].v
+		rates[i-t.lo] = perG / v * (h.power[0]*h.of[0].shareIn(foot, foot+v, t.p.Litres) + h.power[1]*h.of[1].shareIn(foot, foot+v, t.p.Litres))
+		foot += v
+	}
+	for i := range rates[:len(rates)-1] {
+		if rates[i] > rates[i+1] {
+			if at := t.g + (t.s[t.lo+i+1].x-t.s[t.lo+i].x)/(rates[i]-rates[i+1]); at < next {
+				next, merge = at, t.lo+i
+			}
+		}
+	}
+	var level [2]float64
+	for k, s := range h.of {
+		th, i := s.Thermostat, h.sensor[k]
+		temp, rate := t.temp(i), rates[i-t.lo]
+		level[k] = th.SetC
+		if th.Mode == Cycle && !th.On {
+			level[k] -= th.DifferentialK
+		}
+		if away := temp - level[k]; away > atSetK || away < -atSetK {
+			rises := rate > level[k]-t.roomC // and not only relaxes, at the level
+			if at := t.crossingFrom(t.g, t.s[i].x, rate, level[k]); at > t.g && at < next && rises == (away < 0) {
+				next, merge, trip = at, -1, k
+			}
+		}
+	}
+	for i, r := range rates {
+		t.s[t.lo+i].x += r * max(0, next-t.g)
+	}
+	if merge >= 0 || trip >= 0 {
+		up := max(1, next/t.g)
+		s = t.SpanOf(min(s.Seconds, t.tau*math.Log(up)))
+	}
+	t.powered(s, h.power[0]+h.power[1])
+	for k := range h.of {
+		h.joules[k] += h.power[k] * s.Seconds
+		if h.kept[k] {
+			t.s[h.sensor[k]].x = t.xOf(h.of[k].Thermostat.SetC)
+		}
+	}
+	if trip >= 0 {
+		t.s[h.sensor[trip]].x = t.xOf(level[trip])
+	}
+	if merge >= 0 {
+		t.mergeUp(merge)
+	}
+	return s.Seconds
+}
