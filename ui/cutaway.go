@@ -31,6 +31,20 @@ func (c *Cutaway) turn(event vugu.DOMEvent) {
 	}
 }
 
+// ShowTank shows the tank at the minute of the day that was tapped, to a quarter of an
+// hour.
+func (c *Page) ShowTank(minute float64) {
+	c.TankMinute = int(math.Round(minute/15)) * 15
+	for i := range panels {
+		if panels[i].id == TankPanel {
+			c.Panel = i
+		}
+	}
+	if c.Host != nil {
+		c.Host.Reveal("tank-hour")
+	}
+}
+
 // point is the last point of the day's curve up to the hour.
 func (c *Cutaway) point() int {
 	points := c.Page.Store.Results.Day.Trace.Points
@@ -110,8 +124,12 @@ func (c *Cutaway) marks() [][2]string {
 func (c *Cutaway) twin() string {
 	at := c.point()
 	layers, p := c.Page.Store.Results.Day.Trace.Layers(at), c.Page.Store.Results.Day.Trace.Points[at]
-	return c.Page.View.Words.Text(words.TankTwin, format.Number(layers[len(layers)-1].TempC, 0), format.Number(layers[0].TempC, 0),
+	text := c.Page.View.Words.Text(words.TankTwin, format.Number(layers[len(layers)-1].TempC, 0), format.Number(layers[0].TempC, 0),
 		format.Number(p.MeanC, 0), format.Number(p.UsableL, 0))
+	if sun := c.Page.Store.Results.Day.Trace.Ahead(at); len(sun) > 0 {
+		text += " " + c.Page.View.Words.Text(words.TankTwinAhead, format.Number(sun[len(sun)-1].TempC, 0), format.Number(sun[0].TempC, 0))
+	}
+	return text
 }
 
 // hygiene says how often the year's water is heated through, and how much stands where
@@ -122,5 +140,9 @@ func (c *Cutaway) hygiene() string {
 	if h.HeatUps > 0 {
 		heated = w.Text(words.HygieneHeated, simulate.HygieneC, simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
 	}
-	return heated + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC, format.Number(h.LeastDose, 1))
+	dose := w.Text(words.DoseNone)
+	if h.LeastDose >= 0.05 {
+		dose = w.Text(words.DoseSome, format.Number(h.LeastDose, 1))
+	}
+	return heated + " " + dose + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC)
 }

@@ -15,6 +15,9 @@ type Panels struct{ Page *Page }
 // WeatherPanel is the id of the group that shows the climate.
 const WeatherPanel = "panel-weather"
 
+// TankPanel is that of the group that shows the tank.
+const TankPanel = "panel-tank"
+
 // WiringPanel is that of the group that shows the strings' curve.
 const WiringPanel = "panel-wiring"
 
@@ -36,7 +39,7 @@ var panels = []panel{
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
 			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}},
-	{"panel-tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
+	{TankPanel, words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands,
 			scenario.Switching, scenario.DiffK}},

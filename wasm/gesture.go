@@ -297,8 +297,12 @@ func (a *app) onClick(e js.Value) {
 	if _, _, grip := part(e); !grip && closest(e, "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()
-		if minute, r := at.polar(); dial.OnRim(r) {
+		switch minute, r := at.polar(); {
+		case dial.OnRim(r):
 			a.store.Tap(minute)
+			a.render()
+		case dial.InPool(r) && !closest(e, ".drop-mark").Truthy():
+			a.page.ShowTank(minute)
 			a.render()
 		}
 		return

@@ -70,6 +70,20 @@ func TestTank_ThroughTheDay(t *testing.T) {
 				t.Errorf("%d layers, %d elements", rects, elements)
 			}
 			b.shot("tank-morning-" + s.name)
+			// A tap on the pool at six in the evening, and at six in the morning.
+			b.run(chromedp.Click("#panel-roof"), chromedp.ScrollIntoView("#dial"))
+			b.eval(`(() => { const r = document.getElementById('dial').getBoundingClientRect(), k = r.width / 360;
+				document.elementFromPoint(r.left + 250 * k, r.top + 174 * k).dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: r.left + 250 * k, clientY: r.top + 174 * k})); return 1 })()`, new(int))
+			b.until(`document.getElementById('tank-name') && document.getElementById('tank-name').textContent.includes('06:00')`)
+			b.open("#" + house + "&elements=tanks&suntank=150")
+			b.run(chromedp.Click("#panel-tank"), chromedp.ScrollIntoView("#tank-picture"))
+			b.frame()
+			b.shot("tanks-" + s.name)
+			var walls int
+			if b.eval(`document.querySelectorAll('#tank-picture .tank-wall').length`, &walls); walls != 2 {
+				t.Errorf("%d tanks are drawn", walls)
+			}
+			b.open("#" + house + "&elements=two&upper=60&outfrom=228&outto=252")
 			b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#rules"))
 			if text := b.text("#rules"); strings.Count(text, "A year with") != 2 {
 				t.Errorf("the other rules: %q", text)

@@ -104,7 +104,10 @@ const (
 	TankHour
 	HygieneNever  // args: degC, minutes
 	HygieneHeated // args: degC, minutes, days, longest
-	HygieneGrow   // args: hours, litres, degC, degC, powers of ten
+	DoseNone
+	DoseSome      // args: powers of ten
+	TankTwinAhead // args: degC, degC
+	HygieneGrow   // args: hours, litres, degC, degC
 	TankTwin      // args: top, bottom, mean, litres
 	RuleApart
 	RuleChanges // args: rule, money, cool days
