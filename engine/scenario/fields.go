@@ -167,7 +167,7 @@ type Kind int8
 
 const (
 	Number Kind = iota
-	Choice      // Get and Set count Choices from 0
+	Choice      // counted from 0
 	Text
 	Hours
 	Months // twelve numbers, see Scenario.MonthsOf
@@ -180,10 +180,9 @@ type Field struct {
 	Key            string // in links
 	Kind           Kind
 	Unit           Unit
-	Min, Max, Step float64
-	Choices        []string // as links write them
-	Get            func(*Scenario) float64
-	Set            func(*Scenario, float64)
+	Min, Max, Step float64             // of a choice: 0, the last, 1
+	Choices        []string            // as links write them
+	at             func(*Scenario) any // of numbers and choices: a pointer to the value
 }
 
 // Fields returns the table, in the order of the IDs.
@@ -195,8 +194,8 @@ func FieldOf(id FieldID) *Field { return &fields[id] }
 // steps returns a value as a number of steps.
 func (f *Field) steps(v float64) int { return int(math.Round(v / f.Step)) }
 
-// at returns the value of n steps: the float nearest to its decimal form.
-func (f *Field) at(n int64) float64 {
+// ofSteps returns the value of n steps: the float nearest to its decimal form.
+func (f *Field) ofSteps(n int64) float64 {
 	if f.Step < 1 {
 		return float64(n) / math.Round(1/f.Step)
 	}
@@ -205,111 +204,152 @@ func (f *Field) at(n int64) float64 {
 
 // Snap returns the field's exact value next to v, which must be one that Check
 // accepts.
-func (f *Field) Snap(v float64) float64 { return f.at(int64(f.steps(v))) }
+func (f *Field) Snap(v float64) float64 { return f.ofSteps(int64(f.steps(v))) }
 
-type pick[T int | int8 | float64 | Sky | Uses | When | Coupling | Rule | LossFrom | Elements | climate.Generator] func(*Scenario) *T
-
-func (p pick[T]) field(id FieldID, key string, f Field) Field {
-	f.ID, f.Key = id, key
-	f.Get = func(s *Scenario) float64 { return float64(*p(s)) }
-	f.Set = func(s *Scenario, v float64) { *p(s) = T(v) }
-	return f
+// Get returns a number, or a choice counted from 0.
+func (f *Field) Get(s *Scenario) float64 {
+	switch p := f.at(s).(type) {
+	case *float64:
+		return *p
+	case *int:
+		return float64(*p)
+	case *int8:
+		return float64(*p)
+	case *Sky:
+		return float64(*p)
+	case *Uses:
+		return float64(*p)
+	case *When:
+		return float64(*p)
+	case *Coupling:
+		return float64(*p)
+	case *Rule:
+		return float64(*p)
+	case *LossFrom:
+		return float64(*p)
+	case *Elements:
+		return float64(*p)
+	case *climate.Generator:
+		return float64(*p)
+	}
+	panic("scenario: " + f.Key + " is no number")
 }
 
-func number(u Unit, lo, hi, step float64) Field {
-	return Field{Kind: Number, Unit: u, Min: lo, Max: hi, Step: step}
-}
-
-func choice(names ...string) Field {
-	return Field{Kind: Choice, Max: float64(len(names) - 1), Step: 1, Choices: names}
+// Set sets a number or a choice, which must be one that Check accepts.
+func (f *Field) Set(s *Scenario, v float64) {
+	switch p := f.at(s).(type) {
+	case *float64:
+		*p = v
+	case *int:
+		*p = int(v)
+	case *int8:
+		*p = int8(v)
+	case *Sky:
+		*p = Sky(v)
+	case *Uses:
+		*p = Uses(v)
+	case *When:
+		*p = When(v)
+	case *Coupling:
+		*p = Coupling(v)
+	case *Rule:
+		*p = Rule(v)
+	case *LossFrom:
+		*p = LossFrom(v)
+	case *Elements:
+		*p = Elements(v)
+	case *climate.Generator:
+		*p = climate.Generator(v)
+	default:
+		panic("scenario: " + f.Key + " is no number")
+	}
 }
 
 var fields = [fieldCount]Field{
 	{ID: Place, Key: "place", Kind: Text},
-	pick[float64](func(s *Scenario) *float64 { return &s.ZoneH }).field(Zone, "zone", number(Hour, -12, 14, 0.25)),
+	{ID: Zone, Key: "zone", Unit: Hour, Min: -12, Max: 14, Step: 0.25, at: func(s *Scenario) any { return &s.ZoneH }},
 	{ID: SummerTime, Key: "summer", Kind: Text},
 	{ID: WeatherFile, Key: "weather", Kind: Text},
-	pick[float64](func(s *Scenario) *float64 { return &s.ShiftMin }).field(ShiftMin, "shift", number(Minute, -120, 120, 1)),
+	{ID: ShiftMin, Key: "shift", Unit: Minute, Min: -120, Max: 120, Step: 1, at: func(s *Scenario) any { return &s.ShiftMin }},
 	{ID: MonthGHI, Key: "light", Kind: Months, Unit: KWhPerSquareMetre, Min: 0, Max: 13, Step: 0.01},
 	{ID: MonthTempC, Key: "air", Kind: Months, Unit: Celsius, Min: -60, Max: 50, Step: 0.1},
 	{ID: MonthColdC, Key: "cold", Kind: Months, Unit: Celsius, Min: 0.5, Max: 40, Step: 0.1},
-	pick[climate.Generator](func(s *Scenario) *climate.Generator { return &s.Draws }).field(DrawsBy, "draws", choice("ar", "markov")),
-	pick[int8](func(s *Scenario) *int8 { return &s.Month }).field(Month, "month",
-		choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
-	pick[Sky](func(s *Scenario) *Sky { return &s.Sky }).field(SkyKind, "sky", choice("bright", "typical", "dull")),
-	pick[Uses](func(s *Scenario) *Uses { return &s.Uses }).field(UsesFrom, "uses", choice("habits", "s", "m", "l")),
-	pick[int](func(s *Scenario) *int { return &s.People }).field(People, "people", number(PerPerson, 1, 12, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ShowerMinutes }).field(ShowerMinutes, "shower", number(Minute, 1, 30, 0.5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ShowerFlow }).field(ShowerFlow, "flow", number(LitrePerMinute, 2, 25, 0.5)),
-	pick[When](func(s *Scenario) *When { return &s.When }).field(Showers, "wash", choice("morning", "evening", "both")),
-	pick[float64](func(s *Scenario) *float64 { return &s.PipeLitres }).field(PipeLitres, "pipe", number(Litre, 0, 10, 0.1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.TankLitres }).field(TankLitres, "tank", number(Litre, 30, 1000, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.LossKWh }).field(LossKWh, "loss", number(KWhPerDay, 0.2, 10, 0.01)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SetC }).field(SetC, "set", number(Celsius, 35, 85, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SunLimitC }).field(SunLimitC, "suncap", number(Celsius, 35, 85, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ElementW }).field(ElementW, "element", number(Watt, 200, 9000, 10)),
-	pick[float64](func(s *Scenario) *float64 { return &s.RoomC }).field(RoomC, "room", number(Celsius, -10, 45, 1)),
-	pick[int](func(s *Scenario) *int { return &s.Modules }).field(Modules, "modules", number(Piece, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ModuleW }).field(ModuleW, "watts", number(Watt, 20, 800, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.TiltDeg }).field(TiltDeg, "tilt", number(Degree, 0, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.AzimuthDeg }).field(AzimuthDeg, "face", number(Degree, 0, 359, 1)),
-	pick[int](func(s *Scenario) *int { return &s.More[0].Modules }).field(Modules2, "modules2", number(Piece, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[0].TiltDeg }).field(Tilt2, "tilt2", number(Degree, 0, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[0].AzimuthDeg }).field(Face2, "face2", number(Degree, 0, 359, 1)),
-	pick[int](func(s *Scenario) *int { return &s.More[1].Modules }).field(Modules3, "modules3", number(Piece, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[1].TiltDeg }).field(Tilt3, "tilt3", number(Degree, 0, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[1].AzimuthDeg }).field(Face3, "face3", number(Degree, 0, 359, 1)),
-	pick[int](func(s *Scenario) *int { return &s.More[2].Modules }).field(Modules4, "modules4", number(Piece, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[2].TiltDeg }).field(Tilt4, "tilt4", number(Degree, 0, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.More[2].AzimuthDeg }).field(Face4, "face4", number(Degree, 0, 359, 1)),
+	{ID: DrawsBy, Key: "draws", Kind: Choice, Max: 1, Step: 1, Choices: []string{"ar", "markov"}, at: func(s *Scenario) any { return &s.Draws }},
+	{ID: Month, Key: "month", Kind: Choice, Max: 11, Step: 1, Choices: []string{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"}, at: func(s *Scenario) any { return &s.Month }},
+	{ID: SkyKind, Key: "sky", Kind: Choice, Max: 2, Step: 1, Choices: []string{"bright", "typical", "dull"}, at: func(s *Scenario) any { return &s.Sky }},
+	{ID: UsesFrom, Key: "uses", Kind: Choice, Max: 3, Step: 1, Choices: []string{"habits", "s", "m", "l"}, at: func(s *Scenario) any { return &s.Uses }},
+	{ID: People, Key: "people", Unit: PerPerson, Min: 1, Max: 12, Step: 1, at: func(s *Scenario) any { return &s.People }},
+	{ID: ShowerMinutes, Key: "shower", Unit: Minute, Min: 1, Max: 30, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerMinutes }},
+	{ID: ShowerFlow, Key: "flow", Unit: LitrePerMinute, Min: 2, Max: 25, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerFlow }},
+	{ID: Showers, Key: "wash", Kind: Choice, Max: 2, Step: 1, Choices: []string{"morning", "evening", "both"}, at: func(s *Scenario) any { return &s.When }},
+	{ID: PipeLitres, Key: "pipe", Unit: Litre, Min: 0, Max: 10, Step: 0.1, at: func(s *Scenario) any { return &s.PipeLitres }},
+	{ID: TankLitres, Key: "tank", Unit: Litre, Min: 30, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.TankLitres }},
+	{ID: LossKWh, Key: "loss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.LossKWh }},
+	{ID: SetC, Key: "set", Unit: Celsius, Min: 35, Max: 85, Step: 1, at: func(s *Scenario) any { return &s.SetC }},
+	{ID: SunLimitC, Key: "suncap", Unit: Celsius, Min: 35, Max: 85, Step: 1, at: func(s *Scenario) any { return &s.SunLimitC }},
+	{ID: ElementW, Key: "element", Unit: Watt, Min: 200, Max: 9000, Step: 10, at: func(s *Scenario) any { return &s.ElementW }},
+	{ID: RoomC, Key: "room", Unit: Celsius, Min: -10, Max: 45, Step: 1, at: func(s *Scenario) any { return &s.RoomC }},
+	{ID: Modules, Key: "modules", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.Modules }},
+	{ID: ModuleW, Key: "watts", Unit: Watt, Min: 20, Max: 800, Step: 1, at: func(s *Scenario) any { return &s.ModuleW }},
+	{ID: TiltDeg, Key: "tilt", Unit: Degree, Min: 0, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.TiltDeg }},
+	{ID: AzimuthDeg, Key: "face", Unit: Degree, Min: 0, Max: 359, Step: 1, at: func(s *Scenario) any { return &s.AzimuthDeg }},
+	{ID: Modules2, Key: "modules2", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.More[0].Modules }},
+	{ID: Tilt2, Key: "tilt2", Unit: Degree, Min: 0, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.More[0].TiltDeg }},
+	{ID: Face2, Key: "face2", Unit: Degree, Min: 0, Max: 359, Step: 1, at: func(s *Scenario) any { return &s.More[0].AzimuthDeg }},
+	{ID: Modules3, Key: "modules3", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.More[1].Modules }},
+	{ID: Tilt3, Key: "tilt3", Unit: Degree, Min: 0, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.More[1].TiltDeg }},
+	{ID: Face3, Key: "face3", Unit: Degree, Min: 0, Max: 359, Step: 1, at: func(s *Scenario) any { return &s.More[1].AzimuthDeg }},
+	{ID: Modules4, Key: "modules4", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.More[2].Modules }},
+	{ID: Tilt4, Key: "tilt4", Unit: Degree, Min: 0, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.More[2].TiltDeg }},
+	{ID: Face4, Key: "face4", Unit: Degree, Min: 0, Max: 359, Step: 1, at: func(s *Scenario) any { return &s.More[2].AzimuthDeg }},
 	{ID: Horizon, Key: "horizon", Kind: Text},
-	pick[float64](func(s *Scenario) *float64 { return &s.OpenV }).field(OpenV, "voc", number(Volt, 5, 200, 0.1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.MostV }).field(MostV, "vmp", number(Volt, 4, 180, 0.1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ShortA }).field(ShortA, "isc", number(Ampere, 0.1, 40, 0.01)),
-	pick[float64](func(s *Scenario) *float64 { return &s.VoltPct }).field(VoltPct, "voctc", number(PercentPerKelvin, -0.6, -0.1, 0.01)),
-	pick[int](func(s *Scenario) *int { return &s.InString }).field(InString, "string", number(Piece, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.CableM }).field(CableM, "cable", number(Metre, 0, 200, 1)),
-	pick[int8](func(s *Scenario) *int8 { return &s.CableSize }).field(CableSize, "mm2", choice("1.5", "2.5", "4", "6", "10", "16", "25", "35", "50")),
-	pick[Coupling](func(s *Scenario) *Coupling { return &s.Coupling }).field(CoupledBy, "couple", choice("converter", "direct", "staged")),
+	{ID: OpenV, Key: "voc", Unit: Volt, Min: 5, Max: 200, Step: 0.1, at: func(s *Scenario) any { return &s.OpenV }},
+	{ID: MostV, Key: "vmp", Unit: Volt, Min: 4, Max: 180, Step: 0.1, at: func(s *Scenario) any { return &s.MostV }},
+	{ID: ShortA, Key: "isc", Unit: Ampere, Min: 0.1, Max: 40, Step: 0.01, at: func(s *Scenario) any { return &s.ShortA }},
+	{ID: VoltPct, Key: "voctc", Unit: PercentPerKelvin, Min: -0.6, Max: -0.1, Step: 0.01, at: func(s *Scenario) any { return &s.VoltPct }},
+	{ID: InString, Key: "string", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.InString }},
+	{ID: CableM, Key: "cable", Unit: Metre, Min: 0, Max: 200, Step: 1, at: func(s *Scenario) any { return &s.CableM }},
+	{ID: CableSize, Key: "mm2", Kind: Choice, Max: 8, Step: 1, Choices: []string{"1.5", "2.5", "4", "6", "10", "16", "25", "35", "50"}, at: func(s *Scenario) any { return &s.CableSize }},
+	{ID: CoupledBy, Key: "couple", Kind: Choice, Max: 2, Step: 1, Choices: []string{"converter", "direct", "staged"}, at: func(s *Scenario) any { return &s.Coupling }},
 	{ID: Stages, Key: "stages", Kind: Text},
-	pick[float64](func(s *Scenario) *float64 { return &s.ConverterLowV }).field(ConverterLowV, "convlow", number(Volt, 5, 1000, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ConverterHighV }).field(ConverterHighV, "convhigh", number(Volt, 10, 1500, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ConverterW }).field(ConverterW, "convw", number(Watt, 100, 20000, 10)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ElementV }).field(ElementV, "volts", number(Volt, 12, 480, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.Price }).field(Price, "price", number(MoneyPerKWh, 0, 100000, 0.001)),
-	pick[float64](func(s *Scenario) *float64 { return &s.LowPrice }).field(LowPrice, "low", number(MoneyPerKWh, 0, 100000, 0.001)),
-	pick[int](func(s *Scenario) *int { return &s.LowFrom }).field(LowFrom, "lowfrom", number(ClockMinute, 0, 1435, 5)),
-	pick[int](func(s *Scenario) *int { return &s.LowTo }).field(LowTo, "lowto", number(ClockMinute, 0, 1435, 5)),
+	{ID: ConverterLowV, Key: "convlow", Unit: Volt, Min: 5, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.ConverterLowV }},
+	{ID: ConverterHighV, Key: "convhigh", Unit: Volt, Min: 10, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.ConverterHighV }},
+	{ID: ConverterW, Key: "convw", Unit: Watt, Min: 100, Max: 20000, Step: 10, at: func(s *Scenario) any { return &s.ConverterW }},
+	{ID: ElementV, Key: "volts", Unit: Volt, Min: 12, Max: 480, Step: 1, at: func(s *Scenario) any { return &s.ElementV }},
+	{ID: Price, Key: "price", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.Price }},
+	{ID: LowPrice, Key: "low", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.LowPrice }},
+	{ID: LowFrom, Key: "lowfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowFrom }},
+	{ID: LowTo, Key: "lowto", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowTo }},
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 	{ID: SecondHours, Key: "backup2", Kind: Hours, Min: 0, Max: 1435, Step: 5},
-	pick[Rule](func(s *Scenario) *Rule { return &s.Rule }).field(RuleBy, "rule", choice("window", "satisfied", "sun")),
-	pick[float64](func(s *Scenario) *float64 { return &s.KeepL }).field(KeepLitres, "keep", number(Litre, 0, 1000, 5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.RescueL }).field(RescueLitres, "rescue", number(Litre, 0, 500, 5)),
-	pick[int8](func(s *Scenario) *int8 { return &s.HeatUp }).field(HeatUp, "heatup", choice("none", "weekly")),
-	pick[int](func(s *Scenario) *int { return &s.OutFrom }).field(OutFrom, "outfrom", number(ClockMinute, 0, 1435, 5)),
-	pick[int](func(s *Scenario) *int { return &s.OutTo }).field(OutTo, "outto", number(ClockMinute, 0, 1435, 5)),
-	pick[int8](func(s *Scenario) *int8 { return &s.AwayFrom }).field(AwayFrom, "away", choice("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")),
-	pick[int](func(s *Scenario) *int { return &s.AwayDays }).field(AwayDays, "awaydays", number(Day, 0, 60, 1)),
-	pick[Elements](func(s *Scenario) *Elements { return &s.Elements }).field(ElementsBy, "elements", choice("one", "two", "both", "tanks")),
-	pick[float64](func(s *Scenario) *float64 { return &s.UpperPct }).field(UpperPct, "upper", number(Percent, 10, 90, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.LowerPct }).field(LowerPct, "lower", number(Percent, 0, 50, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ReachPct }).field(ReachPct, "reach", number(Percent, 0, 45, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SunTankL }).field(SunTankL, "suntank", number(Litre, 30, 1000, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SunTankKWh }).field(SunTankLoss, "sunloss", number(KWhPerDay, 0.2, 10, 0.01)),
-	pick[int8](func(s *Scenario) *int8 { return &s.Stands }).field(Stands, "stands", choice("upright", "lying")),
-	pick[LossFrom](func(s *Scenario) *LossFrom { return &s.LossBy }).field(LossBy, "lossby", choice("figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight")),
-	pick[float64](func(s *Scenario) *float64 { return &s.EveningC }).field(EveningC, "evening", number(Celsius, 25, 90, 0.5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.MorningC }).field(MorningC, "morning", number(Celsius, 20, 90, 0.5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.NightH }).field(NightH, "night", number(Hour, 1, 48, 0.5)),
-	pick[int8](func(s *Scenario) *int8 { return &s.RoomBy }).field(RoomBy, "roomby", choice("fixed", "outside")),
-	pick[int8](func(s *Scenario) *int8 { return &s.Jacket }).field(JacketOn, "jacket", choice("none", "jacket")),
-	pick[float64](func(s *Scenario) *float64 { return &s.PipeLossW }).field(PipeLoss, "pipeloss", number(WattPerKelvin, 0, 5, 0.05)),
-	pick[int8](func(s *Scenario) *int8 { return &s.Switching }).field(Switching, "switching", choice("hold", "cycle")),
-	pick[float64](func(s *Scenario) *float64 { return &s.DiffK }).field(DiffK, "diff", number(Kelvin, 1, 20, 0.5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.SoilPct }).field(SoilPct, "soil", number(Percent, 0, 50, 0.5)),
-	pick[float64](func(s *Scenario) *float64 { return &s.MismatchPct }).field(MismatchPct, "mismatch", number(Percent, 0, 20, 0.5)),
-	pick[int](func(s *Scenario) *int { return &s.AgeYears }).field(AgeYears, "age", number(Year, 0, 40, 1)),
-	pick[float64](func(s *Scenario) *float64 { return &s.InsulationM }).field(Insulation, "insulation", number(Megohm, 0, 1000, 0.01)),
-	pick[float64](func(s *Scenario) *float64 { return &s.ValveC }).field(ValveC, "valve", number(Celsius, 0, 70, 1)),
+	{ID: RuleBy, Key: "rule", Kind: Choice, Max: 2, Step: 1, Choices: []string{"window", "satisfied", "sun"}, at: func(s *Scenario) any { return &s.Rule }},
+	{ID: KeepLitres, Key: "keep", Unit: Litre, Min: 0, Max: 1000, Step: 5, at: func(s *Scenario) any { return &s.KeepL }},
+	{ID: RescueLitres, Key: "rescue", Unit: Litre, Min: 0, Max: 500, Step: 5, at: func(s *Scenario) any { return &s.RescueL }},
+	{ID: HeatUp, Key: "heatup", Kind: Choice, Max: 1, Step: 1, Choices: []string{"none", "weekly"}, at: func(s *Scenario) any { return &s.HeatUp }},
+	{ID: OutFrom, Key: "outfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.OutFrom }},
+	{ID: OutTo, Key: "outto", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.OutTo }},
+	{ID: AwayFrom, Key: "away", Kind: Choice, Max: 11, Step: 1, Choices: []string{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"}, at: func(s *Scenario) any { return &s.AwayFrom }},
+	{ID: AwayDays, Key: "awaydays", Unit: Day, Min: 0, Max: 60, Step: 1, at: func(s *Scenario) any { return &s.AwayDays }},
+	{ID: ElementsBy, Key: "elements", Kind: Choice, Max: 3, Step: 1, Choices: []string{"one", "two", "both", "tanks"}, at: func(s *Scenario) any { return &s.Elements }},
+	{ID: UpperPct, Key: "upper", Unit: Percent, Min: 10, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.UpperPct }},
+	{ID: LowerPct, Key: "lower", Unit: Percent, Min: 0, Max: 50, Step: 1, at: func(s *Scenario) any { return &s.LowerPct }},
+	{ID: ReachPct, Key: "reach", Unit: Percent, Min: 0, Max: 45, Step: 1, at: func(s *Scenario) any { return &s.ReachPct }},
+	{ID: SunTankL, Key: "suntank", Unit: Litre, Min: 30, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.SunTankL }},
+	{ID: SunTankLoss, Key: "sunloss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.SunTankKWh }},
+	{ID: Stands, Key: "stands", Kind: Choice, Max: 1, Step: 1, Choices: []string{"upright", "lying"}, at: func(s *Scenario) any { return &s.Stands }},
+	{ID: LossBy, Key: "lossby", Kind: Choice, Max: 9, Step: 1, Choices: []string{"figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight"}, at: func(s *Scenario) any { return &s.LossBy }},
+	{ID: EveningC, Key: "evening", Unit: Celsius, Min: 25, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.EveningC }},
+	{ID: MorningC, Key: "morning", Unit: Celsius, Min: 20, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.MorningC }},
+	{ID: NightH, Key: "night", Unit: Hour, Min: 1, Max: 48, Step: 0.5, at: func(s *Scenario) any { return &s.NightH }},
+	{ID: RoomBy, Key: "roomby", Kind: Choice, Max: 1, Step: 1, Choices: []string{"fixed", "outside"}, at: func(s *Scenario) any { return &s.RoomBy }},
+	{ID: JacketOn, Key: "jacket", Kind: Choice, Max: 1, Step: 1, Choices: []string{"none", "jacket"}, at: func(s *Scenario) any { return &s.Jacket }},
+	{ID: PipeLoss, Key: "pipeloss", Unit: WattPerKelvin, Min: 0, Max: 5, Step: 0.05, at: func(s *Scenario) any { return &s.PipeLossW }},
+	{ID: Switching, Key: "switching", Kind: Choice, Max: 1, Step: 1, Choices: []string{"hold", "cycle"}, at: func(s *Scenario) any { return &s.Switching }},
+	{ID: DiffK, Key: "diff", Unit: Kelvin, Min: 1, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.DiffK }},
+	{ID: SoilPct, Key: "soil", Unit: Percent, Min: 0, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.SoilPct }},
+	{ID: MismatchPct, Key: "mismatch", Unit: Percent, Min: 0, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.MismatchPct }},
+	{ID: AgeYears, Key: "age", Unit: Year, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.AgeYears }},
+	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, at: func(s *Scenario) any { return &s.InsulationM }},
+	{ID: ValveC, Key: "valve", Unit: Celsius, Min: 0, Max: 70, Step: 1, at: func(s *Scenario) any { return &s.ValveC }},
 }

@@ -150,7 +150,7 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 		if err != nil {
 			return &Problem{Field: f.ID, Code: NotANumber, Min: f.Min, Max: f.Max}
 		}
-		v := f.at(n)
+		v := f.ofSteps(n)
 		if p := f.Check(v); p != nil {
 			return p
 		}

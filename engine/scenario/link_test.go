@@ -30,7 +30,7 @@ func random(r *rand.Rand) Scenario {
 	for _, f := range Fields() {
 		if f.Kind == Number || f.Kind == Choice {
 			n := int64((f.Max - f.Min) / f.Step)
-			f.Set(&s, f.at(int64(f.steps(f.Min))+r.Int64N(n+1)))
+			f.Set(&s, f.ofSteps(int64(f.steps(f.Min))+r.Int64N(n+1)))
 		}
 	}
 	s.Place = []string{"lisbon", "cape-town", "mcmurdo", "-12.5,130.85", "61.49,23.76"}[r.IntN(5)]
@@ -251,4 +251,22 @@ func ExampleEncode() {
 	s.Known = s.Known.With(TankLitres).With(BackupHours)
 	fmt.Println(Encode(&s))
 	// Output: v=1&tank=150&backup=1445-1815
+}
+
+// Every number and choice can be read and set; a choice's range counts its names.
+func TestFields_GetSet(t *testing.T) {
+	for _, f := range Fields() {
+		if f.Kind != Number && f.Kind != Choice {
+			continue
+		}
+		if f.Kind == Choice && (f.Min != 0 || f.Step != 1 || int(f.Max) != len(f.Choices)-1) {
+			t.Errorf("%s: %d names, range %g to %g", f.Key, len(f.Choices), f.Min, f.Max)
+		}
+		s := Defaults(LatestVersion)
+		for _, v := range []float64{f.Max, f.Min} {
+			if f.Set(&s, v); f.Get(&s) != v {
+				t.Errorf("%s: set %g, is %g", f.Key, v, f.Get(&s))
+			}
+		}
+	}
 }

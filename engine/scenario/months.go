@@ -43,10 +43,10 @@ func (f *Field) readMonths(text string) (m climate.Monthly, p *Problem) {
 		if err != nil {
 			return m, &Problem{Field: f.ID, Code: NotANumber, Min: f.Min, Max: f.Max}
 		}
-		if p := f.Check(f.at(n)); p != nil {
+		if p := f.Check(f.ofSteps(n)); p != nil {
 			return m, p
 		}
-		m.Known[i], m.Value[i] = true, f.at(n)
+		m.Known[i], m.Value[i] = true, f.ofSteps(n)
 	}
 	return m, nil
 }

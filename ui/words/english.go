@@ -8,14 +8,14 @@ import (
 
 var english = Catalogue{
 	Months: [12]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"},
-	Units: map[scenario.Unit]string{
+	Units: []string{
 		scenario.NoUnit: "", scenario.PerPerson: "people", scenario.Minute: "min", scenario.LitrePerMinute: "L/min",
 		scenario.Litre: "L", scenario.KWhPerDay: "kWh in 24 h", scenario.Celsius: "\u00b0C", scenario.Watt: "W",
 		scenario.Piece: "modules", scenario.Degree: "\u00b0", scenario.MoneyPerKWh: "a kWh", scenario.ClockMinute: "",
 		scenario.Volt: "V", scenario.Ampere: "A", scenario.PercentPerKelvin: "% a kelvin", scenario.Metre: "m", scenario.Percent: "%", scenario.Day: "days", scenario.Year: "years", scenario.Kelvin: "K", scenario.WattPerKelvin: "W/K", scenario.Megohm: "megohm",
 		scenario.Hour: "h", scenario.KWhPerSquareMetre: "kWh/m\u00b2 a day",
 	},
-	Fields: map[scenario.FieldID]FieldText{
+	Fields: []FieldText{
 		scenario.Place:          {Name: "Place", Help: "A built-in place by name, or any point as latitude, longitude and height: 38.7, -9.1, 95."},
 		scenario.Zone:           {Name: "Clock ahead of UTC", Help: "Standard time, without summer time."},
 		scenario.SummerTime:     {Name: "Summer time", Help: "First day and first day after, month and day: 0329-1025; or none."},
@@ -103,7 +103,7 @@ var english = Catalogue{
 		scenario.BackupHours:    {Name: "Backup hours"},
 		scenario.SecondHours:    {Name: "Second backup hours"},
 	},
-	Problems: map[scenario.Code]string{
+	Problems: []string{
 		scenario.NotANumber:      "%[1]s: \u201c%[2]s\u201d is not a number. Allowed: %[3]s to %[4]s%[5]s.",
 		scenario.OutOfRange:      "%[1]s: %[2]s is outside what is allowed, %[3]s to %[4]s%[5]s.",
 		scenario.OffStep:         "%[1]s: %[2]s is too fine; it goes in steps of %[3]s%[5]s.",
@@ -126,7 +126,7 @@ var english = Catalogue{
 		scenario.ImpossibleSheet: "%[1]s: %[2]s does not go with the rest of the datasheet. Possible: %[3]s to %[4]s%[5]s.",
 		scenario.WeatherRefused:  "%[1]s: the weather record of \u201c%[2]s\u201d cannot be true: %[6]s is brighter than a cloudless sky. Choose a place nearby.",
 	},
-	Findings: map[care.Code]string{
+	Findings: []string{
 		care.StoredBelow60:         "The thermostat stands at %[1]s \u00b0C. Guidance against legionella asks for water stored at %[2]s \u00b0C or more; below, bacteria can grow. At the thermostat's temperature one in ten is left after %[3]s min.",
 		care.StoredScalds:          "The tank may hold water of %[1]s \u00b0C, which burns skin deeply within %[3]s s. Above %[2]s \u00b0C at a tap a thermostatic mixing valve is needed.",
 		care.ValveTooHot:           "The mixing valve lets %[1]s \u00b0C through; above %[2]s \u00b0C at a tap water scalds.",
@@ -147,7 +147,7 @@ var english = Catalogue{
 		care.InsulationLow:         "Insulation of %[1]s megohm: the test at %[3]s V asks for %[2]s. Do not connect before the fault is found.",
 		care.IsolatorRating:        "A switch between modules and element must break %[1]s V and %[2]s A of direct current, at the modules and at the tank.",
 	},
-	Page: map[Key]string{
+	Page: []string{
 		Title:              "Suncask",
 		ExampleHouse:       "Example house (invented)",
 		YourHouse:          "Your house",
@@ -314,7 +314,7 @@ var english = Catalogue{
 		YearsCost:          "cost, %s",
 		YearsCool:          "days ran cool",
 	},
-	Files: map[hourly.Code]string{
+	Files: []string{
 		hourly.NotKnown:       "this is not the beginning of a weather file that is read here (\u201c%[1]s\u201d). Read are EPW, TMY3 CSV, PVGIS, NSRDB and NASA POWER CSV, and CSV with named columns.",
 		hourly.NotRead:        "%[2]s files are not read. Export the same year as EPW or CSV.",
 		hourly.NoColumn:       "no column named %[2]s. The names are: %[1]s.",
@@ -331,7 +331,7 @@ var english = Catalogue{
 		hourly.LineTooLong:    "the line is longer than %[2]s characters.",
 		hourly.Empty:          "The file is empty.%.0[2]s",
 	},
-	Notes: map[hourly.NoteCode]string{
+	Notes: []string{
 		hourly.FilledShort:    "%d missing hours filled by their neighbours.",
 		hourly.FilledLong:     "%d missing hours filled from the days around.",
 		hourly.LeapDayLeft:    "29 February left out (%d day).",

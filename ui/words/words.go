@@ -12,16 +12,16 @@ import (
 	"suncask/ui/format"
 )
 
-// Catalogue is one language.
+// Catalogue is one language; the lists are indexed by what they name.
 type Catalogue struct {
-	Fields   map[scenario.FieldID]FieldText
-	Units    map[scenario.Unit]string
-	Problems map[scenario.Code]string // see Problem for the arguments
-	Findings map[care.Code]string
+	Fields   []FieldText
+	Units    []string
+	Problems []string // see Problem for the arguments
+	Findings []string
 	Months   [12]string
-	Page     map[Key]string
-	Files    map[hourly.Code]string     // see FileError for the arguments
-	Notes    map[hourly.NoteCode]string // one argument: a number
+	Page     []string
+	Files    []string // see FileError for the arguments
+	Notes    []string // one argument: a number
 }
 
 // FieldText names a field, its choices and what it means.
