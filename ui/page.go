@@ -208,14 +208,26 @@ func (c *Page) findHours() {
 
 // Found ends the search for better hours and says what came of it.
 func (c *Page) Found() {
-	saved, ok := c.Store.EndFind()
+	f, ok := c.Store.EndFind()
+	s, w := &c.Store.Scenario, c.View.Words
+	hours := c.View.Hours(c.Store.Window(0))
 	switch {
 	case !ok:
 		c.FindNote = ""
-	case saved < 0.005:
+		return
+	case !f.Kept && f.Took:
+		c.FindNote = w.Text(words.FoundFewest, hours, s.AcceptUses, f.CoolUses)
+		return
+	case !f.Took:
 		c.FindNote = c.T(words.FoundNone)
+		return
+	case f.Saved >= 0:
+		c.FindNote = w.Text(words.FoundLess, hours, format.Money(f.Saved, s.Currency))
 	default:
-		c.FindNote = c.View.Words.Text(words.FoundLess, c.View.Hours(c.Store.Window(0)), format.Money(saved, c.Store.Scenario.Currency))
+		c.FindNote = w.Text(words.FoundKeeps, hours, f.CoolUses, f.Before, format.Money(-f.Saved, s.Currency))
+	}
+	if f.FlatFrom != f.FlatTo {
+		c.FindNote += " " + w.Text(words.FoundFlat, format.Clock(f.FlatFrom), format.Clock(f.FlatTo))
 	}
 }
 

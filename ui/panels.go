@@ -43,7 +43,7 @@ var panels = []panel{
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands,
 			scenario.Switching, scenario.DiffK}},
-	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.RuleBy, scenario.KeepLitres},
+	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}, nil},
 }

@@ -68,6 +68,7 @@ const (
 	Currency
 	BackupHours
 	SecondHours
+	AcceptUses
 	RuleBy
 	KeepLitres
 	RescueLitres
@@ -158,6 +159,7 @@ const (
 	Kelvin
 	WattPerKelvin
 	Megohm
+	UsesAYear
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -323,6 +325,7 @@ var fields = [fieldCount]Field{
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 	{ID: SecondHours, Key: "backup2", Kind: Hours, Min: 0, Max: 1435, Step: 5},
+	{ID: AcceptUses, Key: "cool", Unit: UsesAYear, Min: 0, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.AcceptUses }},
 	{ID: RuleBy, Key: "rule", Kind: Choice, Max: 2, Step: 1, Choices: []string{"window", "satisfied", "sun"}, at: func(s *Scenario) any { return &s.Rule }},
 	{ID: KeepLitres, Key: "keep", Unit: Litre, Min: 0, Max: 1000, Step: 5, at: func(s *Scenario) any { return &s.KeepL }},
 	{ID: RescueLitres, Key: "rescue", Unit: Litre, Min: 0, Max: 500, Step: 5, at: func(s *Scenario) any { return &s.RescueL }},

@@ -171,6 +171,7 @@ type Scenario struct {
 	Currency string
 
 	Backup     Backup
+	AcceptUses int // cool uses a year that are accepted when hours are chosen
 	Rule       Rule
 	KeepL      float64 // usable litres down to which the sun keeps the element, with SunFirst
 	RescueL    float64 // usable litres below which the grid heats outside the hours; 0: never
@@ -229,8 +230,8 @@ func Defaults(version int) Scenario {
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
-		Backup: Backup{Start: 15 * 60, End: 18 * 60},
-		KeepL:  80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
+		Backup:     Backup{Start: 15 * 60, End: 18 * 60},
+		AcceptUses: 5, KeepL: 80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
 	}
 }
 

@@ -318,3 +318,6 @@ func (p *Prepared) integrate() {
 		}
 	}
 }
+
+// OnePrice tells whether a bought kilowatt-hour costs the same at all hours.
+func (p *Prepared) OnePrice() bool { return p.prices.Flat() }

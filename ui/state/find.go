@@ -5,39 +5,53 @@ import (
 	"suncask/engine/scenario"
 )
 
-// StartFind begins the search for better hours from the present ones.
+// StartFind begins the search for the best hours.
 func (s *Store) StartFind() {
 	s.Cancel()
-	s.find = plan.NewBetter(s.Prepared, s.Scenario.Backup)
-	s.findFrom = s.Scenario
+	s.find = plan.NewBest(plan.NewGrid(s.Prepared, s.Scenario.Backup.Second), s.Scenario.AcceptUses)
+	s.findFrom, s.findRuns = s.Scenario, 0
 }
 
 // FindStep simulates one year of the search; false when it is over, or when
 // something else has been changed meanwhile.
 func (s *Store) FindStep() bool {
+	s.findRuns++
 	return s.find != nil && s.Before == nil && s.Scenario == s.findFrom && s.find.Step()
 }
 
 // FindRuns is how many years the search has simulated.
-func (s *Store) FindRuns() int {
-	if s.find == nil {
-		return 0
-	}
-	return s.find.Runs()
+func (s *Store) FindRuns() int { return s.findRuns }
+
+// Found is what a search came to.
+type Found struct {
+	Took             bool    // the hours were changed
+	Kept             bool    // they keep the promise
+	Saved            float64 // a year
+	Before, CoolUses int32   // cool uses of a year
+	FlatFrom, FlatTo int     // starts that are as good, minutes of the day; see plan.Best.Flat
 }
 
-// EndFind takes the hours that were found, as one change, and returns by how much
-// a year costs less; ok is false if something else was changed meanwhile.
-func (s *Store) EndFind() (saved float64, ok bool) {
+// EndFind takes the hours that were found, where they are better, as one change; ok is
+// false if something else was changed meanwhile.
+func (s *Store) EndFind() (f Found, ok bool) {
 	find := s.find
 	s.find = nil
 	if find == nil || s.Before != nil || s.Scenario != s.findFrom {
-		return 0, false
+		if find != nil {
+			find.Stop()
+		}
+		return f, false
 	}
-	before := s.Results.Year.Total.Cost
-	b, cost := find.Result()
+	was := s.Results.Year.Total
+	w, o, kept := find.Result()
+	f = Found{Kept: kept, Saved: was.Cost - o.Cost, Before: was.CoolUses, CoolUses: o.CoolUses}
+	if !find.Beats(plan.Outcome{Cost: was.Cost, CoolUses: was.CoolUses}, s.Scenario.Backup.Length()) {
+		return f, true
+	}
+	f.Took = true
+	f.FlatFrom, f.FlatTo = find.Flat()
 	next := s.Scenario
-	next.Backup = b
+	next.Backup = w.Backup(next.Backup.Second)
 	s.change(scenario.BackupHours, next, "")
-	return before - cost, true
+	return f, true
 }

@@ -61,7 +61,8 @@ type Store struct {
 
 	Ahead Ahead // the held grip's other places
 
-	find     *plan.Better // the search for better hours, nil if none runs
+	find     *plan.Best // the search for better hours, nil if none runs
+	findRuns int
 	findFrom scenario.Scenario
 
 	spread   Spread

@@ -238,9 +238,11 @@ func TestFind_TakesWhatItFound(t *testing.T) {
 	s.StartFind()
 	for s.FindStep() {
 	}
-	saved, ok := s.EndFind()
+	found, ok := s.EndFind()
+	saved := found.Saved
 	now := s.Results.Year.Total
-	if !ok || saved <= 0 || now.Cost > before.Cost-saved+1e-9 || now.CoolDays > before.CoolDays || !s.CanUndo() {
+	if !ok || !found.Took || !found.Kept || saved <= 0 || now.Cost > before.Cost-saved+1e-9 || int(now.CoolUses) > s.Scenario.AcceptUses || !s.CanUndo() ||
+		found.FlatFrom > s.Scenario.Backup.Start || found.FlatTo < s.Scenario.Backup.Start {
 		t.Errorf("saved %v (%v), from %v to %v, %d cool days", saved, ok, before.Cost, now.Cost, now.CoolDays)
 	}
 	s.Undo()

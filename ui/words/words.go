@@ -161,6 +161,9 @@ const (
 	Finding
 	FoundLess // args: hours, money
 	FoundNone
+	FoundKeeps  // args: hours, cool uses, before, money
+	FoundFewest // args: hours, accepted, cool uses
+	FoundFlat   // args: times
 	FindHelp
 	AlwaysAssumed // args: % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
 	PanelWeather
