@@ -28,8 +28,10 @@ type Host interface {
 	Share(copied func()) (link string) // copied is called if the clipboard took it
 	Find()                             // looks for better hours, in slices
 	Years()                            // simulates many drawn years, see YearsEnded
-	DevicePlace()                      // asks the device where it is, see Page.At
-	Reveal(id string)                  // brings an element into sight once the page is rendered
+	Landscape()                        // simulates all hours into Store.Landscape
+	StopLandscape()
+	DevicePlace()     // asks the device where it is, see Page.At
+	Reveal(id string) // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -46,13 +48,15 @@ type Page struct {
 	LinkShown  string
 	Copied     bool
 
+	LandRunning  bool   // all hours are being simulated
 	YearsRunning bool   // many drawn years are being simulated
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
 
-	attrs  map[[2]string]string
-	minded []care.Finding // of the house shown
+	attrs    map[[2]string]string
+	landKept landShapes
+	minded   []care.Finding // of the house shown
 }
 
 // NewPage returns a page that shows a store.

@@ -307,6 +307,9 @@ func (a *app) onClick(e js.Value) {
 		}
 		return
 	}
+	if a.tapLandscape(e) {
+		return
+	}
 	if button := closest(e, "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
 		window, p, by := stepOf(button)
 		a.store.Cancel()

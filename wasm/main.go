@@ -91,6 +91,8 @@ type app struct {
 	look             js.Func
 	findOn           js.Func
 	stopYears        func() // ends the run of many years, nil if none is on its way
+	stopLand         func() // ends the landscape, nil if none is on its way
+	landMessages     int    // of it so far
 	reading          int    // counts weather files, so that a newer one ends an older
 	reveal           string // id of an element to bring into sight
 	toReveal         js.Func

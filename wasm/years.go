@@ -5,6 +5,7 @@ package main
 import (
 	"syscall/js"
 
+	"suncask/engine/climate"
 	"suncask/ui/state"
 )
 
@@ -13,23 +14,7 @@ import (
 func (a *app) Years() {
 	a.endYears()
 	link := a.store.Link()
-	if !a.window.Get("Worker").Truthy() {
-		a.yearsHere(link)
-		return
-	}
-	record := ""
-	if file := a.store.File(); file != nil {
-		record = recordText(file)
-	}
-	worker := a.window.Get("Worker").New("worker.js")
-	var said, broke js.Func
-	a.stopYears = func() {
-		worker.Call("terminate")
-		said.Release()
-		broke.Release()
-	}
-	said = a.guarded(func(e js.Value) {
-		data := e.Get("data")
+	a.stopYears = a.inWorker("years", link, func(data js.Value) {
 		if done := data.Get("done"); done.Type() == js.TypeNumber {
 			a.yearsProgress(done.Int())
 			return
@@ -41,14 +26,10 @@ func (a *app) Years() {
 		a.endYears()
 		a.page.YearsEnded(link, spread)
 		a.render()
-	})
-	broke = a.guarded(func(js.Value) {
+	}, func() {
 		a.endYears()
 		a.yearsHere(link)
 	})
-	worker.Set("onmessage", said)
-	worker.Set("onerror", broke)
-	worker.Call("postMessage", map[string]any{"link": link, "record": record})
 }
 
 // endYears stops a run that is on its way.
@@ -93,19 +74,9 @@ func (a *app) yearsHere(link string) {
 	a.window.Call("setTimeout", turn, 0)
 }
 
-func numbers(list js.Value) []float64 {
-	out := make([]float64, list.Length())
-	for i := range out {
-		out[i] = list.Index(i).Float()
-	}
-	return out
-}
-
-// work is the program in a worker: it simulates the years of the job it was given,
-// tells how many are done, and at last what they came to.
-func work(self js.Value) {
-	job := self.Get("job")
-	years, err := state.OpenYears(job.Get("link").String(), recordOf(job.Get("record").String()))
+// workYears is the job of Years in a worker.
+func workYears(self js.Value, link string, record *climate.Record) {
+	years, err := state.OpenYears(link, record)
 	if err != nil {
 		self.Call("postMessage", map[string]any{})
 		return
@@ -114,12 +85,4 @@ func work(self js.Value) {
 		self.Call("postMessage", map[string]any{"done": len(years.Cost)})
 	}
 	self.Call("postMessage", map[string]any{"bought": list(years.BoughtKWh), "cost": list(years.Cost), "cool": list(years.CoolDays)})
-}
-
-func list(values []float64) []any {
-	out := make([]any, len(values))
-	for i, v := range values {
-		out[i] = v
-	}
-	return out
 }

@@ -15,6 +15,7 @@ import (
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
+	"suncask/ui/landscape"
 )
 
 // undoDepth is how many changes can be taken back.
@@ -63,6 +64,8 @@ type Store struct {
 
 	find     *plan.Best // the search for better hours, nil if none runs
 	findRuns int
+	land     *landscape.Map // of all hours, nil if never asked for
+	landOf   scenario.Scenario
 	findFrom scenario.Scenario
 
 	spread   Spread

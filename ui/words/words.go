@@ -165,6 +165,13 @@ const (
 	FoundFewest // args: hours, accepted, cool uses
 	FoundFlat   // args: times
 	FindHelp
+	LandButton
+	LandStop
+	LandProgress // args: done, all
+	LandHelp
+	LandName
+	LandTwin      // args: hours, money, of the cheapest; money of none, of all day
+	LandTwinNone  // args: money of none, of all day
 	AlwaysAssumed // args: % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
 	PanelWeather
 	UseDevicePlace

@@ -1,0 +1,62 @@
+package browser
+
+import (
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+)
+
+// The landscape of all hours fills in a worker while the page stays alive, can be stopped,
+// and a tap takes the hours there, one undo away.
+func TestLandscape_DrawnAndTapped(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house + "&backup=1500-1800")
+			b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#land-button"), chromedp.Click("#land-button"))
+			b.until(`document.getElementById('land-3').getAttribute('d').length > 50`)
+			// Stopped within a tenth of a second, and what is known stays.
+			b.run(chromedp.Click("#land-button"))
+			var known, later string
+			b.eval(`document.getElementById('land-3').getAttribute('d')`, &known)
+			b.run(chromedp.Sleep(400 * time.Millisecond))
+			b.eval(`document.getElementById('land-3').getAttribute('d')`, &later)
+			if known != later || b.text("#land-button") != "Draw all hours" {
+				t.Errorf("goes on after Stop: %d and %d bytes, %q", len(known), len(later), b.text("#land-button"))
+			}
+			b.run(chromedp.Click("#land-button"))
+			b.eval(`(() => { window.statuses = new Set(); window.began = performance.now();
+				window.watch = setInterval(() => window.statuses.add(document.getElementById('land-status').textContent), 20); return 1 })()`, new(int))
+			for i := 0; b.text("#land-button") != "Draw all hours"; i++ {
+				if i == 180 {
+					t.Fatal("not done in three minutes")
+				}
+				b.run(chromedp.Sleep(time.Second))
+			}
+			var perSecond, seconds float64
+			b.eval(`(performance.now() - window.began) / 1000`, &seconds)
+			b.eval(`(clearInterval(window.watch), window.statuses.size)`, &perSecond)
+			perSecond /= seconds
+			t.Logf("all windows in %.1f s, %.1f times progress a second", seconds, perSecond)
+			if perSecond < 5 {
+				t.Errorf("progress is shown %.1f times a second", perSecond)
+			}
+			if twin := b.text("#land-twin"); len(twin) < 40 {
+				t.Errorf("the twin: %q", twin)
+			}
+			b.run(chromedp.ScrollIntoView("#land-twin"))
+			b.frame()
+			b.shot("landscape-" + s.name)
+			// Start 12:00, 4 h.
+			b.eval(`(() => { const r = document.getElementById('land').getBoundingClientRect(), k = r.width / 330;
+				const x = r.left + (30 + 48 * 3 + 1.5) * k, y = r.top + (8 + (96 - 16) * 3 + 1.5) * k;
+				document.elementFromPoint(x, y).dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: x, clientY: y})); return 1 })()`, new(int))
+			b.until(`location.hash.includes('backup=1200-1600')`)
+			b.sameAsNative(house)
+			b.run(chromedp.Click("#undo", chromedp.ByQuery))
+			b.until(`location.hash.includes('backup=1500-1800')`)
+			b.clean()
+		})
+	}
+}

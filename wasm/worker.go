@@ -1,0 +1,58 @@
+//go:build js && wasm
+
+package main
+
+import "syscall/js"
+
+// inWorker gives a job to the same program in a worker. said takes its messages; broke is
+// called, perhaps before inWorker returns, where there are no workers or this one fails.
+// stop ends the job at once; it must be called when the job is over.
+func (a *app) inWorker(kind, link string, said func(data js.Value), broke func()) (stop func()) {
+	if !a.window.Get("Worker").Truthy() {
+		later := js.FuncOf(func(js.Value, []js.Value) any { broke(); return nil })
+		a.window.Call("setTimeout", later, 0)
+		return later.Release
+	}
+	record := ""
+	if file := a.store.File(); file != nil {
+		record = recordText(file)
+	}
+	worker := a.window.Get("Worker").New("worker.js")
+	onSaid := a.guarded(func(e js.Value) { said(e.Get("data")) })
+	onBroke := a.guarded(func(js.Value) { broke() })
+	worker.Set("onmessage", onSaid)
+	worker.Set("onerror", onBroke)
+	worker.Call("postMessage", map[string]any{"kind": kind, "link": link, "record": record})
+	return func() {
+		worker.Call("terminate")
+		onSaid.Release()
+		onBroke.Release()
+	}
+}
+
+// work is the program in a worker: it does the job that it was given and ends.
+func work(self js.Value) {
+	job := self.Get("job")
+	link, record := job.Get("link").String(), recordOf(job.Get("record").String())
+	if job.Get("kind").String() == "landscape" {
+		workLandscape(self, link, record)
+		return
+	}
+	workYears(self, link, record)
+}
+
+func numbers(list js.Value) []float64 {
+	out := make([]float64, list.Length())
+	for i := range out {
+		out[i] = list.Index(i).Float()
+	}
+	return out
+}
+
+func list(values []float64) []any {
+	out := make([]any, len(values))
+	for i, v := range values {
+		out[i] = v
+	}
+	return out
+}
