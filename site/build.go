@@ -38,6 +38,9 @@ func build() error {
 			return err
 		}
 	}
+	if err := copyFile("engine/climate/places.csv", filepath.Join(dist, "places.csv")); err != nil {
+		return err
+	}
 	root, err := output("go", "env", "GOROOT")
 	if err != nil {
 		return err

@@ -3,7 +3,6 @@
 package climate
 
 import (
-	_ "embed"
 	"encoding/csv"
 	"fmt"
 	"math"
@@ -48,9 +47,6 @@ const (
 	IrradiationErrorPct = 10
 	TemperatureErrorK   = 2
 )
-
-//go:embed places.csv
-var table string
 
 // Places returns the built-in places in the order of the table. The slice is
 // shared: do not change it.

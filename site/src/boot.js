@@ -14,7 +14,7 @@ function fail (error) {
 
 async function boot () {
   const go = new window.Go()
-  const { instance } = await load('suncask.wasm', go.importObject)
+  const { instance } = await load(window, 'suncask.wasm', go.importObject)
   const real = window.eval
   window.eval = () => undefined
   const ended = go.run(instance)

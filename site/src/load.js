@@ -1,6 +1,18 @@
-// load starts the WebAssembly: streaming where the host sends the right type, else
-// from bytes.
-export async function load (url, imports) {
+// load fetches the table of places and starts the WebAssembly.
+export async function load (scope, url, imports) {
+  const [places, program] = await Promise.all([text('places.csv'), compile(url, imports)])
+  scope.suncaskPlaces = places
+  return program
+}
+
+async function text (url) {
+  const reply = await fetch(url)
+  if (!reply.ok) throw new Error(url + ': ' + reply.status)
+  return reply.text()
+}
+
+// compile does so streaming where the host sends the right type, else from bytes.
+async function compile (url, imports) {
   const reply = await fetch(url)
   if (!reply.ok) throw new Error(url + ': ' + reply.status)
   try {

@@ -5,7 +5,7 @@ self.onmessage = async event => {
   self.importScripts('wasm_exec.js')
   self.job = event.data
   const go = new self.Go()
-  const { instance } = await load('suncask.wasm', go.importObject)
+  const { instance } = await load(self, 'suncask.wasm', go.importObject)
   await go.run(instance)
 }
 self.onunhandledrejection = event => { throw event.reason }
