@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"strings"
+
 	"github.com/vugu/vugu"
 
 	"suncask/engine/care"
@@ -45,7 +47,8 @@ var panels = []panel{
 			scenario.Switching, scenario.DiffK}},
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
-	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo}, nil},
+	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
+		[]scenario.FieldID{scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
 }
 
 // row is one field as it stands on the page.
@@ -112,8 +115,8 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 			r.decimal = true
 			r.allowed = w.Text(words.Range, format.Input(f.Min), format.Input(f.Max))
 		}
-		if f.Unit == scenario.MoneyPerKWh {
-			r.unit = s.Scenario.Currency + " " + r.unit
+		if f.Unit == scenario.MoneyPerKWh || f.Unit == scenario.Money || f.Unit == scenario.MoneyAYear {
+			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)
 		}
 		list = append(list, r)
 	}

@@ -66,6 +66,14 @@ const (
 	LowFrom
 	LowTo
 	Currency
+	ModuleCost
+	FixedCost
+	ReplaceCost
+	ReplaceYear
+	UpkeepCost
+	PriceRise
+	Discount
+	HorizonYears
 	BackupHours
 	SecondHours
 	AcceptUses
@@ -160,6 +168,9 @@ const (
 	WattPerKelvin
 	Megohm
 	UsesAYear
+	Money
+	MoneyAYear
+	PercentAYear
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -323,6 +334,14 @@ var fields = [fieldCount]Field{
 	{ID: LowFrom, Key: "lowfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowFrom }},
 	{ID: LowTo, Key: "lowto", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowTo }},
 	{ID: Currency, Key: "money", Kind: Text},
+	{ID: ModuleCost, Key: "modcost", Unit: Money, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.ModuleCost }},
+	{ID: FixedCost, Key: "fixcost", Unit: Money, Min: 0, Max: 1e8, Step: 1, at: func(s *Scenario) any { return &s.FixedCost }},
+	{ID: ReplaceCost, Key: "recost", Unit: Money, Min: 0, Max: 1e8, Step: 1, at: func(s *Scenario) any { return &s.ReplaceCost }},
+	{ID: ReplaceYear, Key: "reyear", Unit: Year, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.ReplaceYear }},
+	{ID: UpkeepCost, Key: "upkeep", Unit: MoneyAYear, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.UpkeepCost }},
+	{ID: PriceRise, Key: "rise", Unit: PercentAYear, Min: -20, Max: 50, Step: 0.1, at: func(s *Scenario) any { return &s.PriceRisePct }},
+	{ID: Discount, Key: "discount", Unit: PercentAYear, Min: 0, Max: 50, Step: 0.1, at: func(s *Scenario) any { return &s.DiscountPct }},
+	{ID: HorizonYears, Key: "years", Unit: Year, Min: 1, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.HorizonYears }},
 	{ID: BackupHours, Key: "backup", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 	{ID: SecondHours, Key: "backup2", Kind: Hours, Min: 0, Max: 1435, Step: 5},
 	{ID: AcceptUses, Key: "cool", Unit: UsesAYear, Min: 0, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.AcceptUses }},

@@ -170,6 +170,15 @@ type Scenario struct {
 	LowTo    int
 	Currency string
 
+	ModuleCost   float64 // each, with its mounting
+	FixedCost    float64 // of the rest, labour too
+	ReplaceCost  float64 // of the converter
+	ReplaceYear  int     // 0: never
+	UpkeepCost   float64 // a year
+	PriceRisePct float64 // a year, of grid electricity
+	DiscountPct  float64 // a year
+	HorizonYears int
+
 	Backup     Backup
 	AcceptUses int // cool uses a year that are accepted when hours are chosen
 	Rule       Rule
@@ -230,6 +239,7 @@ func Defaults(version int) Scenario {
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
+		ModuleCost: 150, FixedCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
 		Backup:     Backup{Start: 15 * 60, End: 18 * 60},
 		AcceptUses: 5, KeepL: 80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
 	}

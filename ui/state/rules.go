@@ -1,6 +1,7 @@
 package state
 
 import (
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 )
@@ -30,6 +31,11 @@ func (s *Store) Rules() [3]simulate.Flows {
 // Hygiene are the year's figures of the water in the tank.
 func (s *Store) Hygiene() simulate.Hygiene {
 	return s.hygiene.get(&s.Scenario, func() simulate.Hygiene { return s.Prepared.RunHygiene(s.Scenario.Backup, &s.ws) })
+}
+
+// Savings are the years without modules beside the present one.
+func (s *Store) Savings() plan.Savings {
+	return s.savings.get(&s.Scenario, func() plan.Savings { return plan.NewSavings(s.Prepared, s.bare, s.Scenario.Backup, &s.ws) })
 }
 
 // Boost is the year with a boost pressed before each use that would run cool.

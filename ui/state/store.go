@@ -74,6 +74,7 @@ type Store struct {
 	rules   memo[[3]simulate.Flows]
 	hygiene memo[simulate.Hygiene]
 	boost   memo[simulate.Boost]
+	savings memo[plan.Savings]
 
 	refusedMonth int // of the monthly value in Refused
 
@@ -165,6 +166,7 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.rules.forget()
 	s.hygiene.forget()
 	s.boost.forget()
+	s.savings.forget()
 	s.simulateBare()
 	s.simulate()
 }

@@ -165,6 +165,20 @@ const (
 	FoundFewest // args: hours, accepted, cool uses
 	FoundFlat   // args: times
 	FindHelp
+	WorthName
+	WorthAllDay
+	WorthHours
+	WorthSaving
+	WorthNPV
+	WorthRate
+	WorthPayback
+	WorthDiscounted
+	WorthKWh
+	WorthNever
+	WorthNoRate
+	WorthManyRates
+	WorthYears // args: number
+	WorthSplit // args: money of system, by hours, by sun; cool days three times; money
 	LandButton
 	LandStop
 	LandProgress // args: done, all

@@ -1,0 +1,71 @@
+package plan
+
+import (
+	"suncask/engine/finance"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// Savings are the years that a house's own year is compared with.
+type Savings struct {
+	AllDay simulate.Flows // backup all day, no modules
+	Hours  simulate.Flows // the house's backup hours, no modules
+	Now    simulate.Flows // with modules
+}
+
+// NewSavings runs the years; bare is the house without modules.
+func NewSavings(p, bare *simulate.Prepared, b scenario.Backup, ws *simulate.Workspace) (s Savings) {
+	y := new(simulate.Year)
+	bare.RunYear(scenario.Backup{AllDay: true}, ws, y)
+	s.AllDay = y.Total
+	bare.RunYear(b, ws, y)
+	s.Hours = y.Total
+	p.RunYear(b, ws, y)
+	s.Now = y.Total
+	return s
+}
+
+// Timer is what the hours alone save in a year, Sun what the modules save beyond.
+func (s *Savings) Timer() float64 { return s.AllDay.Cost - s.Hours.Cost }
+
+// Sun is what the modules save beside the hours.
+func (s *Savings) Sun() float64 { return s.Hours.Cost - s.Now.Cost }
+
+// AtEqualComfort is what hours and modules save together once the heat that uses lack is
+// charged at the mean price of a kWh bought all day.
+func (s *Savings) AtEqualComfort() float64 {
+	perJ := 0.0
+	if s.AllDay.BoughtJ > 0 {
+		perJ = s.AllDay.Cost / s.AllDay.BoughtJ
+	}
+	return s.AllDay.Cost - s.Now.Cost - perJ*(s.Now.ShortfallJ-s.AllDay.ShortfallJ)
+}
+
+// SystemCost is what a scenario's system costs today.
+func SystemCost(s *scenario.Scenario) float64 {
+	cost := s.FixedCost
+	for _, plane := range s.Planes() {
+		cost += float64(plane.Modules) * s.ModuleCost
+	}
+	return cost
+}
+
+// Project is a scenario's system as an investment that saves so much in its first year,
+// while the water takes sunKWh of the sun.
+func Project(s *scenario.Scenario, saving, sunKWh float64) finance.Project {
+	return finance.Project{
+		Cost: SystemCost(s), Saving: saving, KWh: sunKWh, Upkeep: s.UpkeepCost,
+		Replacement: s.ReplaceCost, ReplacementYear: s.ReplaceYear,
+		PriceRise: s.PriceRisePct / 100, UpkeepRise: 0, Degradation: scenario.AgePctAYear / 100,
+		Discount: s.DiscountPct / 100, Years: s.HorizonYears,
+	}
+}
+
+// Worth values the system against backup all day and against the same hours, both without
+// modules.
+func (s *Savings) Worth(of *scenario.Scenario) (againstAllDay, againstHours finance.Worth) {
+	kWh := s.Now.SunJ / simulate.JPerKWh
+	a := Project(of, s.Timer()+s.Sun(), kWh)
+	h := Project(of, s.Sun(), kWh)
+	return a.Worth(), h.Worth()
+}

@@ -1,0 +1,63 @@
+package ui
+
+import (
+	"math"
+
+	"suncask/engine/finance"
+	"suncask/engine/plan"
+	"suncask/ui/format"
+	"suncask/ui/words"
+)
+
+// Worth shows what the system saves and is worth.
+type Worth struct{ Page *Page }
+
+// rows are the figures against both years without modules.
+func (c *Worth) rows() [][3]string {
+	s, t := c.Page.Store, c.Page.T
+	savings := s.Savings()
+	allDay, hours := savings.Worth(&s.Scenario)
+	row := func(name words.Key, of func(finance.Worth) string) [3]string {
+		return [3]string{t(name), of(allDay), of(hours)}
+	}
+	money := func(v float64) string { return format.Money(v, s.Scenario.Currency) }
+	return [][3]string{
+		{"", t(words.WorthAllDay), t(words.WorthHours)},
+		{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())},
+		row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) }),
+		row(words.WorthDiscounted, func(w finance.Worth) string { return c.years(w.DiscountPayback) }),
+		row(words.WorthNPV, func(w finance.Worth) string { return money(w.NPV) }),
+		row(words.WorthRate, c.rate),
+		row(words.WorthKWh, func(w finance.Worth) string {
+			if math.IsInf(w.KWhCost, 1) {
+				return t(words.WorthNoRate)
+			}
+			return s.Scenario.Currency + format.Space + format.Number(w.KWhCost, 3)
+		}),
+	}
+}
+
+func (c *Worth) years(v float64) string {
+	if math.IsInf(v, 1) {
+		return c.Page.T(words.WorthNever)
+	}
+	return c.Page.View.Words.Text(words.WorthYears, format.Number(v, 1))
+}
+
+func (c *Worth) rate(w finance.Worth) string {
+	switch len(w.Rates) {
+	case 0:
+		return c.Page.T(words.WorthNoRate)
+	case 1:
+		return format.Number(100*w.Rate, 1) + format.Space + "%"
+	}
+	return c.Page.T(words.WorthManyRates)
+}
+
+func (c *Worth) split() string {
+	s := c.Page.Store
+	v := s.Savings()
+	money := func(x float64) string { return format.Money(x, s.Scenario.Currency) }
+	return c.Page.View.Words.Text(words.WorthSplit, money(plan.SystemCost(&s.Scenario)), money(v.Timer()), money(v.Sun()),
+		v.AllDay.CoolDays, v.Hours.CoolDays, v.Now.CoolDays, money(v.AtEqualComfort()))
+}
