@@ -88,7 +88,7 @@ func TestExtremes_Property(t *testing.T) {
 		if f.DisplacedJ < 0 || f.DisplacedJ > f.UnusedSunJ+1e-6*(1+q.ElementJ) {
 			t.Fatalf("%+v: %g J displaced of %g not used", s, f.DisplacedJ, f.UnusedSunJ)
 		}
-		if most := s.ElementW * 3600 * 24 * climate.Days; s.Coupling == scenario.Converter && f.SunJ+f.BoughtJ > most*(1+1e-9) {
+		if most := s.ElementW * float64(elements(&s)) * 3600 * 24 * climate.Days; s.Coupling == scenario.Converter && f.SunJ+f.BoughtJ > most*(1+1e-9) {
 			t.Fatalf("%+v: the element gave %g J of %g", s, f.SunJ+f.BoughtJ, most)
 		}
 		for _, p := range d.Trace.Points {
@@ -98,4 +98,12 @@ func TestExtremes_Property(t *testing.T) {
 		}
 	}
 	t.Logf("worst balance %.1e, %d layers merged because a stack was full, %d refused", worst, forced, refused)
+}
+
+// elements is how many may heat at once.
+func elements(s *scenario.Scenario) int {
+	if s.Elements == scenario.TwoTogether || s.Elements == scenario.TwoTanks {
+		return 2
+	}
+	return 1
 }

@@ -5,6 +5,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 )
 
 // Year is the result of a year.
@@ -14,7 +15,7 @@ type Year struct {
 	Day      [climate.Days]Flows
 	Midnight [climate.Days]Midnight // at the start of each day
 
-	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content
+	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content, 1 K of the water at least
 	ForcedMerges int     // layers merged because the stack was full
 	Err          error   // a fault of the engine, nil otherwise
 }
@@ -32,6 +33,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	out.WorstBalance = 0
 	var f Flows
 	r.repeatFirstWeek()
+	kelvinJ := p.Litres() * tank.HeatCapacity // content is referred to 0 degC: water may have none
 	day := 0
 	for m := range 12 {
 		for range climate.DaysIn[m] {
@@ -39,7 +41,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 			content := r.content()
 			r.onDay(day)
 			off := r.run(&p.sun[day], p.Weather.ColdC[day], &f)
-			through := f.SunJ + f.BoughtJ + f.DeliveredJ + f.LostJ + content
+			through := math.Max(f.SunJ+f.BoughtJ+f.DeliveredJ+math.Abs(f.LostJ)+math.Abs(content), kelvinJ)
 			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
 			out.Day[day] = f
 			out.Month[m].add(&f)
