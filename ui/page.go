@@ -56,6 +56,7 @@ type Page struct {
 
 	attrs    map[[2]string]string
 	landKept landShapes
+	fixes    fixes
 	minded   []care.Finding // of the house shown
 }
 

@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"net/url"
 	"strconv"
 	"strings"
 )
@@ -26,7 +25,7 @@ func Encode(s *Scenario) string {
 func (f *Field) write(s *Scenario) string {
 	switch {
 	case f.ID == Currency:
-		return url.QueryEscape(s.Currency)
+		return escape(s.Currency)
 	case f.Kind == Text:
 		return *s.textOf(f.ID)
 	case f.Kind == Months:
@@ -113,8 +112,8 @@ func fieldByKey(key string) *Field {
 func (f *Field) read(s *Scenario, value string) *Problem {
 	switch {
 	case f.ID == Currency:
-		text, err := url.QueryUnescape(value)
-		if err != nil {
+		text, ok := unescape(value)
+		if !ok {
 			return &Problem{Field: f.ID, Code: WrongCurrency, Min: 1, Max: 4}
 		}
 		s.Currency = text

@@ -3,6 +3,7 @@ package scenario
 import (
 	"fmt"
 	"math/rand/v2"
+	"net/url"
 	"strings"
 	"testing"
 
@@ -267,6 +268,23 @@ func TestFields_GetSet(t *testing.T) {
 			if f.Set(&s, v); f.Get(&s) != v {
 				t.Errorf("%s: set %g, is %g", f.Key, v, f.Get(&s))
 			}
+		}
+	}
+}
+
+// Currencies in links against net/url, and every text that is no link of ours.
+func TestEscape_AgainstURL(t *testing.T) {
+	for _, text := range []string{"EUR", "\u20ac", "R$", "kr", "\u00a3", "\u20bf\u20b9", "zl"} {
+		if got := escape(text); got != url.QueryEscape(text) {
+			t.Errorf("%q: %s, net/url %s", text, got, url.QueryEscape(text))
+		}
+		if back, ok := unescape(url.QueryEscape(text)); !ok || back != text {
+			t.Errorf("%q comes back as %q", text, back)
+		}
+	}
+	for _, text := range []string{"%", "%4", "%zz", "a%", "%+1", "%-1"} {
+		if plain, ok := unescape(text); ok {
+			t.Errorf("%q is read as %q", text, plain)
 		}
 	}
 }

@@ -179,3 +179,36 @@ func (s *Scenario) textOf(id FieldID) *string {
 	}
 	return &s.Currency
 }
+
+// escape writes what is no letter in percent-encoding (RFC 3986, 2.1). net/url would bring
+// network addresses into the page's program.
+func escape(text string) string {
+	var b strings.Builder
+	for _, c := range []byte(text) {
+		if c|0x20 >= 'a' && c|0x20 <= 'z' {
+			b.WriteByte(c)
+		} else {
+			fmt.Fprintf(&b, "%%%02X", c)
+		}
+	}
+	return b.String()
+}
+
+// unescape is the inverse of escape; ok is false for a percent sign without two
+// hexadecimal digits.
+func unescape(text string) (plain string, ok bool) {
+	var b []byte
+	for i := 0; i < len(text); i++ {
+		c := text[i]
+		if c == '%' {
+			n, err := strconv.ParseUint(text[min(i+1, len(text)):min(i+3, len(text))], 16, 8)
+			if err != nil || i+2 >= len(text) {
+				return "", false
+			}
+			c = byte(n)
+			i += 2
+		}
+		b = append(b, c)
+	}
+	return string(b), true
+}

@@ -3,6 +3,7 @@ package words
 import (
 	"suncask/engine/care"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 )
 
@@ -134,6 +135,12 @@ var english = Catalogue{
 		scenario.MonthTooBright:  "%[1]s, %[6]s: %[2]s is brighter than a cloudless sky. Allowed: 0 to %[4]s%[5]s.",
 		scenario.ImpossibleSheet: "%[1]s: %[2]s does not go with the rest of the datasheet. Possible: %[3]s to %[4]s%[5]s.",
 		scenario.WeatherRefused:  "%[1]s: the weather record of \u201c%[2]s\u201d cannot be true: %[6]s is brighter than a cloudless sky. Choose a place nearby.",
+	},
+	Changes: []string{
+		plan.Longer: "Longer backup hours, %[1]s", plan.Shifted: "Other backup hours, %[1]s", plan.Rescue: "The grid helps outside its hours below %[2]s L",
+		plan.OtherRule: "Another rule for the element: %[3]s", plan.Jacket: "A jacket on the tank", plan.LessFlow: "Showers of %[4]s L/min",
+		plan.HotterSun: "The sun heats up to %[5]s \u00b0C", plan.CoolerSet: "The grid heats to %[6]s \u00b0C, the sun to %[5]s \u00b0C",
+		plan.OneModule: "One module more, %[7]s in all", plan.MoreLitres: "A tank of %[8]s L",
 	},
 	Findings: []string{
 		care.StoredBelow60:         "The thermostat stands at %[1]s \u00b0C. Guidance against legionella asks for water stored at %[2]s \u00b0C or more; below, bacteria can grow. At the thermostat's temperature one in ten is left after %[3]s min.",
@@ -307,6 +314,14 @@ var english = Catalogue{
 		WorthManyRates:     "more than one",
 		WorthYears:         "%s years",
 		WorthSplit:         "The system costs %[1]s. Of what it saves against backup all day without modules, the hours save %[2]s and the sun %[3]s a year. Uses run cool on %[4]d days with backup all day, %[5]d with these hours and no modules, %[6]d as it is. With the heat that is missing bought too, %[7]s would be saved.",
+		FixesName:          "What to change next",
+		FixesButton:        "Try changes",
+		FixesNone:          "None of the changes tried makes it better.",
+		FixApply:           "Do it",
+		FixLess:            "%[1]s: %[2]s a year less, %[3]d cool uses.",
+		FixMore:            "%[1]s: %[2]s a year more, %[3]d cool uses.",
+		FixBrings:          "Brings: %s",
+		FixesHelp:          "Each is a simulated year of this house with that one change. What it costs to buy is counted for modules only.",
 		FindHelp:           "Finding better hours looks for those that cost least and run cool no more often than accepted, a simulated year for each try.",
 		AlwaysAssumed:      "Assumed throughout: a tracking converter of %.0f %% that starts at %.0f W; cables of %.0f °C; modules on an open rack; showers at %.0f \u00b0C, cool when %.0f K below; %.0f %% of the tank's mixed water lost to mixing at the inlet; no heat conducted between layers.",
 		PanelWeather:       "Weather",

@@ -5,9 +5,12 @@ package words
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"suncask/engine/care"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 )
@@ -18,6 +21,7 @@ type Catalogue struct {
 	Units    []string
 	Problems []string // see Problem for the arguments
 	Findings []string
+	Changes  []string // of plan.Change
 	Months   [12]string
 	Page     []string
 	Files    []string // see FileError for the arguments
@@ -179,6 +183,14 @@ const (
 	WorthManyRates
 	WorthYears // args: number
 	WorthSplit // args: money of system, by hours, by sun; cool days three times; money
+	FixesName
+	FixesButton
+	FixesNone
+	FixApply
+	FixLess   // args: change, money, cool uses
+	FixMore   // as FixLess
+	FixBrings // args: finding
+	FixesHelp
 	LandButton
 	LandStop
 	LandProgress // args: done, all
@@ -311,3 +323,13 @@ func (c *Catalogue) FileError(e *hourly.Error) string {
 
 // FileNote says what was done to a weather file.
 func (c *Catalogue) FileNote(n hourly.Note) string { return fmt.Sprintf(c.Notes[n.Code], n.N) }
+
+// Change names a change. Arguments: backup hours, litres of rescue, rule, flow, degC of
+// the sun's limit and of the thermostat, modules, litres of the tank.
+func (c *Catalogue) Change(change plan.Change, args ...any) string {
+	text := c.Changes[change]
+	for i, arg := range args { // most texts use one of them, which fmt would mind
+		text = strings.ReplaceAll(text, "%["+strconv.Itoa(i+1)+"]s", fmt.Sprint(arg))
+	}
+	return text
+}

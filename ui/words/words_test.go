@@ -6,6 +6,7 @@ import (
 
 	"suncask/engine/care"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 )
 
@@ -64,6 +65,16 @@ func TestProblem_Words(t *testing.T) {
 	for i, p := range problems {
 		if got := c.Problem(p); got != want[i] {
 			t.Errorf("%q, want %q", got, want[i])
+		}
+	}
+}
+
+// Every change has a name that its arguments fit.
+func TestChanges_Named(t *testing.T) {
+	c := English()
+	for _, change := range plan.Changes() {
+		if text := c.Change(change, "a", "b", "c", "d", "e", "f", "g", "h"); text == "" || strings.Contains(text, "%") {
+			t.Errorf("change %d: %q", change, text)
 		}
 	}
 }
