@@ -28,6 +28,18 @@ type Thermostat struct {
 	On            bool    // Cycle only: its memory
 }
 
+// feel lets a switching thermostat act on the temperature at its sensor and tells whether
+// it is on.
+func (th *Thermostat) feel(tempC float64) bool {
+	switch {
+	case tempC >= th.SetC-atSetK:
+		th.On = false
+	case tempC <= th.SetC-th.DifferentialK+atSetK:
+		th.On = true
+	}
+	return th.On
+}
+
 // EventError reports an interval that did not come to its end within the
 // number of events that the layers allow. It marks a fault of this package.
 type EventError struct {
@@ -217,13 +229,7 @@ func (h *heating) call() calling {
 	t, th := h.t, h.th
 	temp := t.temp(h.sensor)
 	if th.Mode == Cycle {
-		switch {
-		case temp >= th.SetC-atSetK:
-			th.On = false
-		case temp <= th.SetC-th.DifferentialK+atSetK:
-			th.On = true
-		}
-		if th.On {
+		if th.feel(temp) {
 			return firing
 		}
 		return satisfied

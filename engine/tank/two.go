@@ -71,13 +71,7 @@ func (h *twoHeating) decide() {
 		h.kept[k] = false
 		on := temp < th.SetC-atSetK
 		if th.Mode == Cycle {
-			switch {
-			case temp >= th.SetC-atSetK:
-				th.On = false
-			case temp <= th.SetC-th.DifferentialK+atSetK:
-				th.On = true
-			}
-			on = th.On
+			on = th.feel(temp)
 		} else {
 			h.kept[k] = !on && temp <= th.SetC+atSetK
 		}
