@@ -8,6 +8,9 @@ import (
 // StartFind begins the search for the best hours.
 func (s *Store) StartFind() {
 	s.Cancel()
+	if s.find != nil {
+		s.find.Stop()
+	}
 	s.find = plan.NewBest(plan.NewGrid(s.Prepared, s.Scenario.Backup.Second), s.Scenario.AcceptUses)
 	s.findFrom, s.findRuns = s.Scenario, 0
 }
