@@ -112,7 +112,7 @@ case "${1:-}" in
     go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime 5s
     go test ./ui/state -run '^$' -fuzz FuzzType -fuzztime 5s
     for layout in EPW TMY3 PVGIS POWER NSRDB Plain; do
-      go test ./engine/climate/hourly -run '^$' -fuzz "Fuzz$layout\$" -fuzztime 3s -fuzzminimizetime 5x
+      go test ./engine/climate/hourly -run '^$' -fuzz "Fuzz$layout\$" -fuzztime=30000x -fuzzminimizetime 5x
     done
     echo "== engine, in WebAssembly under node"
     wasm test ./engine/...
