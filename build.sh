@@ -109,8 +109,8 @@ case "${1:-}" in
     check
     echo "== engine and interface, natively"
     go test ./engine/... ./ui/...
-    go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime 5s
-    go test ./ui/state -run '^$' -fuzz FuzzType -fuzztime 5s
+    go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime=50000x
+    go test ./ui/state -run '^$' -fuzz FuzzType -fuzztime=50000x
     for layout in EPW TMY3 PVGIS POWER NSRDB Plain; do
       go test ./engine/climate/hourly -run '^$' -fuzz "Fuzz$layout\$" -fuzztime=30000x -fuzzminimizetime 5x
     done
