@@ -16,14 +16,13 @@ type Fixes struct{ Page *Page }
 
 // fixes are those tried for a scenario.
 type fixes struct {
-	of    scenario.Scenario
-	tried bool
-	list  []plan.Fix
+	of   scenario.Scenario
+	list []plan.Fix
 }
 
 func (c *Fixes) try() {
 	s := c.Page.Store
-	c.Page.fixes = fixes{s.Scenario, true, s.Fixes()}
+	c.Page.fixes = fixes{s.Scenario, s.Fixes()}
 }
 
 // list are the fixes of the present house, as far as they were tried.
@@ -38,7 +37,7 @@ func (c *Fixes) list() []plan.Fix {
 func (c *Fixes) note() string {
 	f := &c.Page.fixes
 	switch {
-	case !f.tried || f.of != c.Page.Store.Scenario:
+	case f.of != c.Page.Store.Scenario:
 		return ""
 	case len(f.list) == 0:
 		return c.Page.T(words.FixesNone)

@@ -130,12 +130,12 @@ func (c *Landscape) bestX() string { x, _ := c.best(); return svgNumber(x) }
 func (c *Landscape) bestY() string { _, y := c.best(); return svgNumber(y) }
 
 // marks are the hours along both sides.
-func (c *Landscape) marks() (list []skylineMark) {
+func (c *Landscape) marks() (list []textMark) {
 	for h := 0; h <= 24; h += 6 {
 		x, y := landscape.Middle(plan.Window{Start: h * 60 / plan.StepMinutes, Steps: h * 60 / plan.StepMinutes})
 		hour := strconv.Itoa(h)
-		list = append(list, skylineMark{"land-hour", svgNumber(x), strconv.Itoa(landscape.Height - 8), hour},
-			skylineMark{"land-length", strconv.Itoa(landscape.Left - 6), svgNumber(y + 4), hour})
+		list = append(list, textMark{"land-hour", svgNumber(x), strconv.Itoa(landscape.Height - 8), hour},
+			textMark{"land-length", strconv.Itoa(landscape.Left - 6), svgNumber(y + 4), hour})
 	}
 	return list
 }

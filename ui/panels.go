@@ -140,13 +140,13 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 	case id == scenario.DiffK:
 		return s.Switching == 1
 	case id == scenario.UpperPct:
-		return s.Elements == scenario.TwoInTurn || s.Elements == scenario.TwoTogether
+		return s.Elements.Upper()
 	case id == scenario.SunTankL, id == scenario.SunTankLoss:
 		return s.Elements == scenario.TwoTanks
 	case id == scenario.Stages:
 		return s.Coupling == scenario.Staged
 	case id == scenario.RuleBy: // with elements apart each has its own
-		return s.Elements == scenario.OneElement || s.Elements == scenario.TwoInTurn
+		return !s.Elements.Apart()
 	case id == scenario.KeepLitres:
 		return s.Rule == scenario.SunFirst && shown(s, scenario.RuleBy)
 	case id == scenario.AwayFrom:

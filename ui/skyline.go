@@ -39,15 +39,15 @@ func (c *Skyline) paths() (list []string) {
 	return list
 }
 
-// skylineMark is a text of the picture.
-type skylineMark struct{ class, x, y, text string }
+// textMark is a text in a picture.
+type textMark struct{ class, x, y, text string }
 
-func (c *Skyline) marks() (list []skylineMark) {
+func (c *Skyline) marks() (list []textMark) {
 	for i, key := range []words.Key{words.North, words.East, words.South, words.West} {
-		list = append(list, skylineMark{"skyline-side", svgNumber(skyline.X(float64(90*i), c.south())), "146", c.Page.T(key)})
+		list = append(list, textMark{"skyline-side", svgNumber(skyline.X(float64(90*i), c.south())), "146", c.Page.T(key)})
 	}
 	for _, e := range []float64{0, 30, 60} {
-		list = append(list, skylineMark{"skyline-height", "25", svgNumber(skyline.Y(e) + 4), format.Number(e, 0) + "\u00b0"})
+		list = append(list, textMark{"skyline-height", "25", svgNumber(skyline.Y(e) + 4), format.Number(e, 0) + "\u00b0"})
 	}
 	return list
 }

@@ -45,6 +45,9 @@ func (b *Best) Step() bool {
 	return !b.over
 }
 
+// Runs is how many years were simulated so far.
+func (b *Best) Runs() int { return b.grid.Runs() }
+
 // Stop ends a search that is not over.
 func (b *Best) Stop() {
 	b.stop()

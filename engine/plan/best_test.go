@@ -75,7 +75,7 @@ func againstEvery(t *testing.T, p *simulate.Prepared, accept int) {
 			}
 		}
 	}
-	t.Logf("rule %d, %d cool uses accepted: %v, %.2f, %d cool, of %d years; the best %v, %.2f, %d cool", p.Scenario.Rule, accept, w, o.Cost, o.CoolUses, b.grid.Runs(), all.at, all.out.Cost, all.out.CoolUses)
+	t.Logf("rule %d, %d cool uses accepted: %v, %.2f, %d cool, of %d years; the best %v, %.2f, %d cool", p.Scenario.Rule, accept, w, o.Cost, o.CoolUses, b.Runs(), all.at, all.out.Cost, all.out.CoolUses)
 	if kept != (all.out.CoolUses <= int32(accept)) || kept && o.Cost > 1.001*all.out.Cost+0.005 || !kept && float64(o.CoolUses) > 1.01*float64(all.out.CoolUses) {
 		t.Errorf("found %v at %.3f with %d cool uses, the best is %v at %.3f with %d", w, o.Cost, o.CoolUses, all.at, all.out.Cost, all.out.CoolUses)
 	}

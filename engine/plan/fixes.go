@@ -50,10 +50,6 @@ type Fix struct {
 	changed float64        // how far, in steps of its kind
 }
 
-// hygieneC is the thermostat below which no saving is looked for: water is stored at
-// 60 degC or more (HSG274 Part 2, 2014; read on a secondary page).
-const hygieneC = 60
-
 // Fixes are the changes that leave fewer uses cool, where more run cool than accepted;
 // else those that cost less in a year and keep to what is accepted. Each is a simulated
 // year, the best of its kind, and brings no finding that stops, nor worsens one. Those
@@ -163,7 +159,7 @@ func candidates(s *scenario.Scenario) (list []Fix) {
 			try(Rescue, scenario.RescueLitres, 0, litres, func(t *scenario.Scenario) { t.RescueL = litres })
 		}
 	}
-	if s.Elements == scenario.OneElement || s.Elements == scenario.TwoInTurn {
+	if !s.Elements.Apart() {
 		for _, rule := range []scenario.Rule{scenario.WholeWindow, scenario.SunWhenSatisfied, scenario.SunFirst} {
 			try(OtherRule, scenario.RuleBy, 0, 0, func(t *scenario.Scenario) { t.Rule = rule })
 		}
@@ -174,8 +170,8 @@ func candidates(s *scenario.Scenario) (list []Fix) {
 	}
 	if s.SunLimitC < 80 && s.Modules > 0 {
 		try(HotterSun, scenario.SunLimitC, 0, 0, func(t *scenario.Scenario) { t.SunLimitC = min(80, t.SunLimitC+5) })
-		if s.SetC > hygieneC {
-			try(CoolerSet, scenario.SetC, 0, 0, func(t *scenario.Scenario) { t.SetC, t.SunLimitC = hygieneC, min(80, t.SunLimitC+5) })
+		if s.SetC > simulate.HygieneC {
+			try(CoolerSet, scenario.SetC, 0, 0, func(t *scenario.Scenario) { t.SetC, t.SunLimitC = simulate.HygieneC, min(80, t.SunLimitC+5) })
 		}
 	}
 	try(OneModule, scenario.Modules, s.ModuleCost, 0, func(t *scenario.Scenario) { t.Modules++ })

@@ -13,18 +13,6 @@ type Savings struct {
 	Now    simulate.Flows // with modules
 }
 
-// NewSavings runs the years; bare is the house without modules.
-func NewSavings(p, bare *simulate.Prepared, b scenario.Backup, ws *simulate.Workspace) (s Savings) {
-	y := new(simulate.Year)
-	bare.RunYear(scenario.Backup{AllDay: true}, ws, y)
-	s.AllDay = y.Total
-	bare.RunYear(b, ws, y)
-	s.Hours = y.Total
-	p.RunYear(b, ws, y)
-	s.Now = y.Total
-	return s
-}
-
 // Timer is what the hours alone save in a year, Sun what the modules save beyond.
 func (s *Savings) Timer() float64 { return s.AllDay.Cost - s.Hours.Cost }
 

@@ -12,7 +12,12 @@ func savings(t *testing.T, s scenario.Scenario) Savings {
 	t.Helper()
 	bare := s
 	bare.Modules = 0
-	return NewSavings(prepare(t, s), prepare(t, bare), s.Backup, new(simulate.Workspace))
+	year := func(s scenario.Scenario, b scenario.Backup) simulate.Flows {
+		y := new(simulate.Year)
+		prepare(t, s).RunYear(b, new(simulate.Workspace), y)
+		return y.Total
+	}
+	return Savings{AllDay: year(bare, scenario.Backup{AllDay: true}), Hours: year(bare, s.Backup), Now: year(s, s.Backup)}
 }
 
 // Timer and sun add up to the difference of the two years, whatever the house.

@@ -56,6 +56,12 @@ const (
 	TwoTanks                    // one for the sun in a tank of its own, which feeds the other
 )
 
+// Apart tells whether sun and grid heat each with an element of their own, at any time.
+func (e Elements) Apart() bool { return e == TwoTogether || e == TwoTanks }
+
+// Upper tells whether the grid has an upper element in the tank that the sun heats.
+func (e Elements) Upper() bool { return e == TwoInTurn || e == TwoTogether }
+
 // Where the lower element is assumed: near the bottom of an upright tank, at a third of
 // the height of a lying one, below which 29 % of its water is (circular segment).
 const (

@@ -102,7 +102,7 @@ func TestExtremes_Property(t *testing.T) {
 
 // elements is how many may heat at once.
 func elements(s *scenario.Scenario) int {
-	if s.Elements == scenario.TwoTogether || s.Elements == scenario.TwoTanks {
+	if s.Elements.Apart() {
 		return 2
 	}
 	return 1

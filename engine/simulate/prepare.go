@@ -143,10 +143,10 @@ func (p *Prepared) setTank() {
 	if s.Stands == 1 {
 		mixed = LyingMixedShare
 	}
-	p.apart = s.Elements == scenario.TwoTogether || s.Elements == scenario.TwoTanks
+	p.apart = s.Elements.Apart()
 	p.twoTanks = s.Elements == scenario.TwoTanks
 	p.backupElement = p.sunElement
-	if s.Elements == scenario.TwoInTurn || s.Elements == scenario.TwoTogether {
+	if s.Elements.Upper() {
 		high := math.Max(p.sunElement.Low, s.UpperPct/100)
 		p.backupElement = tank.Element{Low: high, High: high}
 	}

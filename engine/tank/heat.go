@@ -172,9 +172,9 @@ func (h *heating) run(s Span) {
 }
 
 // until returns the part of a span that ends when G has come to at.
-func (h *heating) until(at float64, s Span) Span {
-	up := at / h.t.g
-	return Span{min(h.t.tau*math.Log(up), s.Seconds), up, 1 / up}
+func (t *Tank) until(at float64, s Span) Span {
+	up := at / t.g
+	return Span{min(t.tau*math.Log(up), s.Seconds), up, 1 / up}
 }
 
 // locate finds the layers that the element and the sensor touch.
@@ -251,9 +251,11 @@ func (h *heating) call() calling {
 }
 
 // holdW is the loss of the sensor's layer at the set point, W.
-func (h *heating) holdW() float64 {
-	t := h.t
-	return t.p.LossWPerK * t.s[h.sensor].v / t.p.Litres * (h.th.SetC - t.roomC)
+func (h *heating) holdW() float64 { return h.t.lossW(h.t.s[h.sensor].v, h.th.SetC) }
+
+// lossW is the loss of litres at a temperature, W.
+func (t *Tank) lossW(litres, tempC float64) float64 {
+	return t.p.LossWPerK * litres / t.p.Litres * (tempC - t.roomC)
 }
 
 // rest waits with the element off until the thermostat calls or the span ends,
@@ -269,7 +271,7 @@ func (h *heating) rest(s Span) float64 {
 		t.RestSpan(s)
 		return s.Seconds
 	}
-	part := h.until(at, s)
+	part := t.until(at, s)
 	t.RestSpan(part)
 	t.s[h.sensor].x = t.xOf(on)
 	return part.Seconds
@@ -320,7 +322,7 @@ func (h *heating) fire(s Span) float64 {
 		if !trip {
 			break
 		}
-		part := h.until(g, s)
+		part := t.until(g, s)
 		t.powered(part, h.powerW)
 		t.s[h.sensor].x = t.xOf(h.th.SetC)
 		return part.Seconds
@@ -364,7 +366,7 @@ func (h *heating) hold(s Span) float64 {
 		}
 	}
 	if merge >= 0 {
-		s = h.until(next, s)
+		s = t.until(next, s)
 	}
 	t.powered(s, powerW)
 	t.s[h.sensor].x = t.xOf(set)

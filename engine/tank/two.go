@@ -1,7 +1,5 @@
 package tank
 
-import "math"
-
 // Supply is an element with its thermostat and the power on offer to it.
 type Supply struct {
 	PowerW     float64
@@ -86,7 +84,7 @@ func (h *twoHeating) decide() {
 		}
 		l := &t.s[h.sensor[k]]
 		other := h.of[1-k].shareIn(foot[k], foot[k]+l.v, t.p.Litres) * h.power[1-k]
-		need := t.p.LossWPerK*l.v/t.p.Litres*(s.Thermostat.SetC-t.roomC) - other
+		need := t.lossW(l.v, s.Thermostat.SetC) - other
 		switch {
 		case need <= 0:
 			h.kept[k] = false
@@ -149,7 +147,7 @@ func (h *twoHeating) advance(s Span) float64 {
 		}
 		if away := temp - level[k]; away > atSetK || away < -atSetK {
 			rises := rate > level[k]-t.roomC // and not only relaxes, at the level
-			if at := t.crossingFrom(t.g, t.s[i].x, rate, level[k]); at > t.g && at < next && rises == (away < 0) {
+			if at := t.crossing(t.s[i].x, rate, level[k]); at > t.g && at < next && rises == (away < 0) {
 				next, merge, trip = at, -1, k
 			}
 		}
@@ -158,8 +156,7 @@ func (h *twoHeating) advance(s Span) float64 {
 		t.s[t.lo+i].x += r * max(0, next-t.g)
 	}
 	if merge >= 0 || trip >= 0 {
-		up := max(1, next/t.g)
-		s = t.SpanOf(min(s.Seconds, t.tau*math.Log(up)))
+		s = t.until(max(next, t.g), s)
 	}
 	t.powered(s, h.power[0]+h.power[1])
 	for k := range h.of {

@@ -12,18 +12,22 @@ func (s *Store) StartFind() {
 		s.find.Stop()
 	}
 	s.find = plan.NewBest(plan.NewGrid(s.Prepared, s.Scenario.Backup.Second), s.Scenario.AcceptUses)
-	s.findFrom, s.findRuns = s.Scenario, 0
+	s.findFrom = s.Scenario
 }
 
 // FindStep simulates one year of the search; false when it is over, or when
 // something else has been changed meanwhile.
 func (s *Store) FindStep() bool {
-	s.findRuns++
 	return s.find != nil && s.Before == nil && s.Scenario == s.findFrom && s.find.Step()
 }
 
 // FindRuns is how many years the search has simulated.
-func (s *Store) FindRuns() int { return s.findRuns }
+func (s *Store) FindRuns() int {
+	if s.find == nil {
+		return 0
+	}
+	return s.find.Runs()
+}
 
 // Found is what a search came to.
 type Found struct {

@@ -4,19 +4,17 @@ import (
 	"suncask/engine/climate"
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
-	"suncask/engine/simulate"
 	"suncask/ui/landscape"
 )
 
 // OpenLandscape prepares the landscape of all hours of a link's house; file is the weather
 // record that the link names, or nil.
 func OpenLandscape(fragment string, file *climate.Record) (*plan.Landscape, error) {
-	s, _ := scenario.Decode(fragment)
-	p, err := simulate.Prepare(&s, file, nil)
+	p, err := openHouse(fragment, file)
 	if err != nil {
 		return nil, err
 	}
-	return plan.NewLandscape(p, s.Backup.Second), nil
+	return plan.NewLandscape(p, p.Scenario.Backup.Second), nil
 }
 
 // landscapeOf is the part of a scenario that its landscape depends on.

@@ -35,7 +35,10 @@ func (s *Store) Hygiene() simulate.Hygiene {
 
 // Savings are the years without modules beside the present one.
 func (s *Store) Savings() plan.Savings {
-	return s.savings.get(&s.Scenario, func() plan.Savings { return plan.NewSavings(s.Prepared, s.bare, s.Scenario.Backup, &s.ws) })
+	return s.savings.get(&s.Scenario, func() plan.Savings {
+		s.bare.RunYear(s.Scenario.Backup, &s.ws, &s.year)
+		return plan.Savings{AllDay: s.Bare, Hours: s.year.Total, Now: s.Results.Year.Total}
+	})
 }
 
 // Boost is the year with a boost pressed before each use that would run cool.

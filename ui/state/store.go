@@ -62,8 +62,7 @@ type Store struct {
 
 	Ahead Ahead // the held grip's other places
 
-	find     *plan.Best // the search for better hours, nil if none runs
-	findRuns int
+	find     *plan.Best     // the search for better hours, nil if none runs
 	land     *landscape.Map // of all hours, nil if never asked for
 	landOf   scenario.Scenario
 	findFrom scenario.Scenario

@@ -13,12 +13,17 @@ type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 // OpenYears prepares the drawn years of a link's house; file is the weather record
 // that the link names, or nil.
 func OpenYears(fragment string, file *climate.Record) (*plan.Years, error) {
-	s, _ := scenario.Decode(fragment)
-	p, err := simulate.Prepare(&s, file, nil)
+	p, err := openHouse(fragment, file)
 	if err != nil {
 		return nil, err
 	}
-	return plan.NewYears(p, s.Backup)
+	return plan.NewYears(p, p.Scenario.Backup)
+}
+
+// openHouse prepares a link's house.
+func openHouse(fragment string, file *climate.Record) (*simulate.Prepared, error) {
+	s, _ := scenario.Decode(fragment)
+	return simulate.Prepare(&s, file, nil)
 }
 
 // yearsOf is the part of a scenario that a year depends on.

@@ -5,7 +5,6 @@ package words
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"suncask/engine/care"
@@ -328,8 +327,8 @@ func (c *Catalogue) FileNote(n hourly.Note) string { return fmt.Sprintf(c.Notes[
 // the sun's limit and of the thermostat, modules, litres of the tank.
 func (c *Catalogue) Change(change plan.Change, args ...any) string {
 	text := c.Changes[change]
-	for i, arg := range args { // most texts use one of them, which fmt would mind
-		text = strings.ReplaceAll(text, "%["+strconv.Itoa(i+1)+"]s", fmt.Sprint(arg))
+	if !strings.Contains(text, "%") {
+		return text
 	}
-	return text
+	return fmt.Sprintf(text, args...)
 }
