@@ -38,8 +38,6 @@ tools() {
 gen() {
   rm -f ui/*_gen.go
   go generate ./ui
-  # Line breaks between tags would each become a node.
-  perl -0pi -e 's/vgn = &vugu\.VGNode\{Type: vugu\.VGNodeType\(1\), Data: "\\n *"\}\s*vgparent\.AppendChild\(vgn\)//g' ui/*_gen.go
   gofmt -w ui/*_gen.go
 }
 

@@ -22,7 +22,6 @@ func (c *Worth) rows() [][3]string {
 	}
 	money := func(v float64) string { return format.Money(v, s.Scenario.Currency) }
 	return [][3]string{
-		{"", t(words.WorthAllDay), t(words.WorthHours)},
 		{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())},
 		row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) }),
 		row(words.WorthDiscounted, func(w finance.Worth) string { return c.years(w.DiscountPayback) }),
