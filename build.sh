@@ -60,7 +60,7 @@ build() {
     suncask/ui suncask/ui/words suncask/ui/curve suncask/wasm suncask/engine/scenario suncask/engine/climate/hourly suncask/engine/care; do
     cold+=("-gcflags=$p=-l")
   done
-  GOOS=js GOARCH=wasm go build -trimpath -tags tableoutside -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
+  GOOS=js GOARCH=wasm go build -trimpath -tags outside -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
   go run ./site charts >dist/charts.json
   (cd site && node_modules/.bin/esbuild src/charts.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/charts.js --log-level=warning)
   for script in boot worker; do

@@ -23,6 +23,7 @@ import (
 	"suncask/ui/chart"
 	"suncask/ui/state"
 	"suncask/ui/view"
+	"suncask/ui/words"
 )
 
 // helperHash is the SHA-256 of vugu's helper script that the page was tested
@@ -39,6 +40,9 @@ func build() error {
 		}
 	}
 	if err := copyFile("engine/climate/places.csv", filepath.Join(dist, "places.csv")); err != nil {
+		return err
+	}
+	if err := os.WriteFile(filepath.Join(dist, "words.en.txt"), []byte(words.English().Lines()), 0o644); err != nil {
 		return err
 	}
 	root, err := output("go", "env", "GOROOT")

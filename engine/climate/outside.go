@@ -1,4 +1,4 @@
-//go:build tableoutside
+//go:build outside
 
 package climate
 

@@ -1,7 +1,8 @@
-// load fetches the table of places and starts the WebAssembly.
+// load fetches places and words, and starts the WebAssembly.
 export async function load (scope, url, imports) {
-  const [places, program] = await Promise.all([text('places.csv'), compile(url, imports)])
+  const [places, words, program] = await Promise.all([text('places.csv'), text('words.en.txt'), compile(url, imports)])
   scope.suncaskPlaces = places
+  scope.suncaskWords = words
   return program
 }
 

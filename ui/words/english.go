@@ -1,3 +1,5 @@
+//go:build !outside
+
 package words
 
 import (
@@ -8,7 +10,7 @@ import (
 )
 
 var english = Catalogue{
-	Months: [12]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"},
+	Months: []string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"},
 	Units: []string{
 		scenario.NoUnit: "", scenario.PerPerson: "people", scenario.Minute: "min", scenario.LitrePerMinute: "L/min",
 		scenario.Litre: "L", scenario.KWhPerDay: "kWh in 24 h", scenario.Celsius: "\u00b0C", scenario.Watt: "W",

@@ -21,7 +21,7 @@ type Catalogue struct {
 	Problems []string // see Problem for the arguments
 	Findings []string
 	Changes  []string // of plan.Change
-	Months   [12]string
+	Months   []string // twelve
 	Page     []string
 	Files    []string // see FileError for the arguments
 	Notes    []string // one argument: a number
@@ -237,9 +237,6 @@ const (
 	YearsCool
 	keyCount
 )
-
-// English is the catalogue the page shows.
-func English() *Catalogue { return &english }
 
 // Text returns one text of the page, with its arguments filled in.
 func (c *Catalogue) Text(k Key, args ...any) string {

@@ -1,0 +1,62 @@
+package words
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// Lines writes a catalogue as text: each list as a line with its length, then a line an
+// entry, where a field's name, help and choices stand between tabs.
+func (c *Catalogue) Lines() string {
+	var b strings.Builder
+	for _, list := range c.lists() {
+		fmt.Fprintln(&b, len(*list))
+		for _, text := range *list {
+			fmt.Fprintln(&b, text)
+		}
+	}
+	fmt.Fprintln(&b, len(c.Fields))
+	for _, f := range c.Fields {
+		fmt.Fprintln(&b, strings.Join(append([]string{f.Name, f.Help}, f.Choices...), "\t"))
+	}
+	return b.String()
+}
+
+// ReadLines is the reverse of Lines.
+func ReadLines(text string) (*Catalogue, error) {
+	c := new(Catalogue)
+	lines := strings.Split(text, "\n")
+	next := func() ([]string, error) {
+		n, err := strconv.Atoi(lines[0])
+		if err != nil || n < 0 || n+1 >= len(lines) {
+			return nil, fmt.Errorf("words: %q is not the length of a list in the %d lines that are left", lines[0], len(lines))
+		}
+		list := lines[1 : 1+n]
+		lines = lines[1+n:]
+		return list, nil
+	}
+	for _, list := range c.lists() {
+		entries, err := next()
+		if err != nil {
+			return nil, err
+		}
+		*list = entries
+	}
+	fields, err := next()
+	if err != nil {
+		return nil, err
+	}
+	for i, line := range fields {
+		parts := strings.Split(line, "\t")
+		if len(parts) < 2 {
+			return nil, fmt.Errorf("words: field %d is %q, want name and help", i, line)
+		}
+		c.Fields = append(c.Fields, FieldText{parts[0], parts[1], parts[2:]})
+	}
+	return c, nil
+}
+
+func (c *Catalogue) lists() [8]*[]string {
+	return [...]*[]string{&c.Units, &c.Problems, &c.Findings, &c.Changes, &c.Months, &c.Page, &c.Files, &c.Notes}
+}

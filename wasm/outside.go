@@ -1,0 +1,20 @@
+//go:build js && wasm && outside
+
+package main
+
+import (
+	"syscall/js"
+
+	"suncask/engine/climate"
+	"suncask/ui/words"
+)
+
+// The start script has fetched the table of places and the words.
+func init() {
+	climate.UseTable(js.Global().Get("suncaskPlaces").String())
+	english, err := words.ReadLines(js.Global().Get("suncaskWords").String())
+	if err != nil {
+		panic(err)
+	}
+	words.UseEnglish(english)
+}
