@@ -48,7 +48,7 @@ var panels = []panel{
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
-		[]scenario.FieldID{scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
+		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
 }
 
 // row is one field as it stands on the page.
@@ -115,7 +115,7 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 			r.decimal = true
 			r.allowed = w.Text(words.Range, format.Input(f.Min), format.Input(f.Max))
 		}
-		if f.Unit == scenario.MoneyPerKWh || f.Unit == scenario.Money || f.Unit == scenario.MoneyAYear {
+		if f.Unit == scenario.MoneyPerKWh || f.Unit == scenario.Money || f.Unit == scenario.MoneyAYear || f.Unit == scenario.MoneyAMonth {
 			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)
 		}
 		list = append(list, r)

@@ -5,12 +5,31 @@ import (
 
 	"suncask/engine/finance"
 	"suncask/engine/plan"
+	"suncask/engine/simulate"
 	"suncask/ui/format"
 	"suncask/ui/words"
 )
 
 // Worth shows what the system saves and is worth.
 type Worth struct{ Page *Page }
+
+// notes are sentences on what is beside the table.
+func (c *Worth) notes() []string {
+	s, w := c.Page.Store, c.Page.View.Words
+	v := s.Savings()
+	list := []string{c.split()}
+	if s.Scenario.OtherKWh > 0 || s.Scenario.Standing > 0 {
+		bill := func(f *simulate.Flows) string {
+			return format.Money(plan.Bill(&s.Scenario, f.Cost), s.Scenario.Currency)
+		}
+		list = append(list, w.Text(words.WorthBill, bill(&v.Now), bill(&v.AllDay)))
+	}
+	if s.Scenario.GridCO2 > 0 {
+		kg := func(f *simulate.Flows) string { return format.Number(plan.CarbonKg(&s.Scenario, f), 0) }
+		list = append(list, w.Text(words.WorthCarbon, kg(&v.Now), kg(&v.AllDay)))
+	}
+	return list
+}
 
 // rows are the figures against both years without modules.
 func (c *Worth) rows() [][3]string {

@@ -38,6 +38,17 @@ func SystemCost(s *scenario.Scenario) float64 {
 	return cost
 }
 
+// Bill is a house's electricity bill of a year in which its water costs so much.
+func Bill(s *scenario.Scenario, water float64) float64 {
+	t := s.Tariff()
+	return 12*(s.Standing+t.Month(s.OtherKWh)) + water
+}
+
+// CarbonKg is the CO2 equivalent of what a year's water took from the grid, kg.
+func CarbonKg(s *scenario.Scenario, year *simulate.Flows) float64 {
+	return year.BoughtJ / simulate.JPerKWh * s.GridCO2 / 1000
+}
+
 // Project is a scenario's system as an investment that saves so much in its first year,
 // while the water takes sunKWh of the sun.
 func Project(s *scenario.Scenario, saving, sunKWh float64) finance.Project {

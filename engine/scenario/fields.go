@@ -65,6 +65,12 @@ const (
 	LowPrice
 	LowFrom
 	LowTo
+	BandPrices
+	BlockPrices
+	OtherKWh
+	Standing
+	ExportPrice
+	GridCO2
 	Currency
 	ModuleCost
 	FixedCost
@@ -171,6 +177,9 @@ const (
 	Money
 	MoneyAYear
 	PercentAYear
+	KWhAMonth
+	MoneyAMonth
+	GramsPerKWh
 	Metre
 	KWhPerSquareMetre // a day
 )
@@ -333,6 +342,12 @@ var fields = [fieldCount]Field{
 	{ID: LowPrice, Key: "low", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.LowPrice }},
 	{ID: LowFrom, Key: "lowfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowFrom }},
 	{ID: LowTo, Key: "lowto", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowTo }},
+	{ID: BandPrices, Key: "bands", Kind: Text},
+	{ID: BlockPrices, Key: "blocks", Kind: Text},
+	{ID: OtherKWh, Key: "other", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.OtherKWh }},
+	{ID: Standing, Key: "standing", Unit: MoneyAMonth, Min: 0, Max: 10000, Step: 0.01, at: func(s *Scenario) any { return &s.Standing }},
+	{ID: ExportPrice, Key: "export", Unit: MoneyPerKWh, Min: 0, Max: 1000, Step: 0.0001, at: func(s *Scenario) any { return &s.ExportPrice }},
+	{ID: GridCO2, Key: "co2", Unit: GramsPerKWh, Min: 0, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.GridCO2 }},
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: ModuleCost, Key: "modcost", Unit: Money, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.ModuleCost }},
 	{ID: FixedCost, Key: "fixcost", Unit: Money, Min: 0, Max: 1e8, Step: 1, at: func(s *Scenario) any { return &s.FixedCost }},

@@ -43,6 +43,8 @@ func random(r *rand.Rand) Scenario {
 	}
 	s.Skyline = WriteHorizon(sky)
 	s.Stages = WriteStages([]int{20 + r.IntN(8981), 500}[:r.IntN(3)])
+	s.Bands = []string{"", "2200-0600:0.12", "11-2/wd1700-2000:0.5,we0000-0000:0.2"}[r.IntN(3)]
+	s.Blocks = []string{"", "100:0.15,300:0.22"}[r.IntN(2)]
 	for _, id := range []FieldID{MonthGHI, MonthTempC, MonthColdC} {
 		f, m := FieldOf(id), s.MonthsOf(id)
 		for i := range 12 {
@@ -98,7 +100,7 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	for range 2000 {
 		s := random(r)
 		s.Known = AllFields()
-		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, ModuleCost, FixedCost, ReplaceCost, ReplaceYear, UpkeepCost, PriceRise, Discount, HorizonYears, AcceptUses, Stages, LowerPct, ReachPct, SunTankL, SunTankLoss,
+		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, ModuleCost, FixedCost, ReplaceCost, ReplaceYear, UpkeepCost, PriceRise, Discount, HorizonYears, AcceptUses, Stages, BandPrices, BlockPrices, OtherKWh, Standing, ExportPrice, GridCO2, LowerPct, ReachPct, SunTankL, SunTankLoss,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
 			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV,
 			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, ElementsBy, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
@@ -123,7 +125,7 @@ func TestLink_Golden(t *testing.T) {
 		{"v=1", func(s *Scenario) {}},
 		{"v=1&place=cape-town&month=jun&sky=dull&people=5&backup=2230-0515", func(s *Scenario) {
 			s.Place, s.Month, s.Sky, s.People = "cape-town", 5, Dull, 5
-			s.ZoneH, s.Summer = 2, NoSummer // the place's
+			s.ZoneH, s.Summer, s.GridCO2 = 2, NoSummer, 708 // the place's
 			s.Backup = Backup{Start: 22*60 + 30, End: 5*60 + 15}
 		}},
 		{"v=1&loss=193&price=125&money=R&backup=all", func(s *Scenario) {
@@ -134,7 +136,7 @@ func TestLink_Golden(t *testing.T) {
 			s.Backup = Backup{Start: 900, End: 1080, Second: Span{240, 330}}
 		}},
 		{"v=1&place=-33.92,18.42,25&zone=8&summer=1004-0405&weather=00ff12ab&shift=-45", func(s *Scenario) {
-			s.Place, s.ZoneH, s.Summer, s.Weather, s.ShiftMin = "-33.92,18.42,25", 2, "1004-0405", "00ff12ab", -45
+			s.Place, s.ZoneH, s.Summer, s.Weather, s.ShiftMin, s.GridCO2 = "-33.92,18.42,25", 2, "1004-0405", "00ff12ab", -45, 0
 		}},
 		{"v=1&light=......700.....&air=-46...........105&draws=markov", func(s *Scenario) {
 			s.GHI.Known[6], s.GHI.Value[6] = true, 7

@@ -30,6 +30,8 @@ const (
 	MonthTooBright       // brighter than a cloudless sky; Min is the month, Max the limit
 	ImpossibleSheet      // a datasheet's value that no module has beside the others
 	WrongStages          // not rated watts, Min to Max, six at most
+	WrongBands           // not hours with prices up to Min, Max of them at most
+	WrongBlocks          // not ascending kWh with prices up to Min, Max of them at most
 	WeatherRefused       // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 

@@ -7,6 +7,7 @@ import (
 	"math"
 
 	"suncask/engine/climate"
+	"suncask/engine/tariff"
 )
 
 // Sky is the kind of day that the day view shows.
@@ -174,7 +175,14 @@ type Scenario struct {
 	LowPrice float64 // a kWh in the low-price hours
 	LowFrom  int     // minutes after midnight; LowFrom == LowTo: none
 	LowTo    int
-	Currency string
+	Bands    string  // other prices of some hours, see ReadBands
+	Blocks   string  // prices that rise with a month's use, see ReadBlocks
+	OtherKWh float64 // what the house uses in a month beside its hot water
+	Standing float64 // charge a month
+	// ExportPrice is paid for a kWh of the modules that the water does not take.
+	ExportPrice float64
+	GridCO2     float64 // g a kWh of the grid; 0: not known
+	Currency    string
 
 	ModuleCost   float64 // each, with its mounting
 	FixedCost    float64 // of the rest, labour too
@@ -244,7 +252,7 @@ func Defaults(version int) Scenario {
 		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
-		Price: 0.24, LowPrice: 0.15, Currency: "EUR",
+		Price: 0.24, LowPrice: 0.15, Currency: "EUR", OtherKWh: 200, GridCO2: 166,
 		ModuleCost: 150, FixedCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
 		Backup:     Backup{Start: 15 * 60, End: 18 * 60},
 		AcceptUses: 5, KeepL: 80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
@@ -280,6 +288,10 @@ func (s *Scenario) Settle() {
 	f, ok := climate.Locate(s.Place)
 	if !ok {
 		return
+	}
+	if !s.Known.Has(GridCO2) {
+		c, _ := tariff.Carbon(f.Country)
+		s.GridCO2 = float64(c.GramsKWh)
 	}
 	if !s.Known.Has(Zone) {
 		s.ZoneH = f.Clock.OffsetH

@@ -62,7 +62,7 @@ type HorizonPoint struct{ AzimuthDeg, ElevationDeg int }
 // ok is false for anything else, for two points at one azimuth, and for too many. No
 // pairs are a free horizon. Points come back in ascending azimuth.
 func ReadHorizon(text string) (list []HorizonPoint, ok bool) {
-	for _, pair := range strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+	for _, pair := range entries(text) {
 		az, el, _ := strings.Cut(pair, ":")
 		a, err1 := strconv.Atoi(az)
 		e, err2 := strconv.Atoi(el)
@@ -109,7 +109,7 @@ const LeastStageW, MostStageW = 20, 9000
 // anything else, and for too many. None stand for all, half and a quarter of the
 // element's.
 func ReadStages(text string) (watts []int, ok bool) {
-	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+	for _, w := range entries(text) {
 		n, err := strconv.Atoi(w)
 		if err != nil || n < LeastStageW || n > MostStageW {
 			return nil, false
@@ -155,6 +155,14 @@ func (s *Scenario) problemOfText(id FieldID) *Problem {
 		if list, ok := ReadStages(s.Stages); !ok || WriteStages(list) != s.Stages {
 			return &Problem{Field: id, Code: WrongStages, Got: shorten(s.Stages), Min: LeastStageW, Max: MostStageW}
 		}
+	case BandPrices:
+		if list, ok := ReadBands(s.Bands); !ok || WriteBands(list) != s.Bands {
+			return &Problem{Field: id, Code: WrongBands, Got: shorten(s.Bands), Min: FieldOf(Price).Max, Max: MostBands}
+		}
+	case BlockPrices:
+		if list, ok := ReadBlocks(s.Blocks); !ok || WriteBlocks(list) != s.Blocks {
+			return &Problem{Field: id, Code: WrongBlocks, Got: shorten(s.Blocks), Min: FieldOf(Price).Max, Max: MostBlocks}
+		}
 	case Currency:
 		if !currencyOK(s.Currency) {
 			return &Problem{Field: id, Code: WrongCurrency, Got: shorten(s.Currency), Min: 1, Max: 4}
@@ -176,6 +184,10 @@ func (s *Scenario) textOf(id FieldID) *string {
 		return &s.Skyline
 	case Stages:
 		return &s.Stages
+	case BandPrices:
+		return &s.Bands
+	case BlockPrices:
+		return &s.Blocks
 	}
 	return &s.Currency
 }

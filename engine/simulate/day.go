@@ -152,7 +152,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 
 // scale multiplies the energies; counts become rounded means.
 func (f *Flows) scale(k float64) {
-	for _, v := range []*float64{&f.SunJ, &f.BoughtJ, &f.LostJ, &f.DeliveredJ, &f.PipeJ, &f.ShortfallJ, &f.UnusedSunJ, &f.DisplacedJ, &f.StoredJ, &f.Cost} {
+	for _, v := range []*float64{&f.SunJ, &f.BoughtJ, &f.LostJ, &f.DeliveredJ, &f.PipeJ, &f.ShortfallJ, &f.UnusedSunJ, &f.DisplacedJ, &f.StoredJ, &f.Cost, &f.BaseJ} {
 		*v *= k
 	}
 	f.CoolUses = int32(math.Round(float64(f.CoolUses) * k))

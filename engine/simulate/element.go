@@ -25,7 +25,7 @@ type turn struct {
 }
 
 // pass lets the time from one event to the next go by.
-func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price float64, f *Flows) {
+func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price rate, f *Flows) {
 	p := r.p
 	grid := !now.out && !r.away
 	switch {
@@ -62,22 +62,20 @@ const rescueMoreL = 20.0
 
 // buy lets the grid have the element; what the sun could have given meanwhile is
 // displaced, unless it has an element that works at the same time.
-func (r *dayRun) buy(th *tank.Thermostat, sun *sunDay, from, to *event, price float64, f *Flows) {
+func (r *dayRun) buy(th *tank.Thermostat, sun *sunDay, from, to *event, price rate, f *Flows) {
 	if r.p.apart {
 		got := r.beside(th, sun, from, to, f)
-		f.BoughtJ += got
-		f.Cost += got * price
+		f.buy(got, price)
 		return
 	}
 	got := r.ws.tank.HeatSpan(from.spanTo(to), r.p.backupW, &r.p.backupElement, th)
-	f.BoughtJ += got
-	f.Cost += got * price
+	f.buy(got, price)
 	f.DisplacedJ += sun.joules(from, to)
 }
 
 // contest decides a piece of the window in which the sun's power is constant between
 // sun and grid.
-func (r *dayRun) contest(sun *sunDay, from, to *event, sunW, price float64, f *Flows) {
+func (r *dayRun) contest(sun *sunDay, from, to *event, sunW float64, price rate, f *Flows) {
 	s := &r.p.Scenario
 	sunFirst := s.Rule == scenario.SunFirst && sunW > 0 && (sunW >= r.p.backupW || r.usable(r.coldC) >= s.KeepL)
 	// The grid's thermostat calls until its set point is reached, then the sun has the
@@ -97,15 +95,14 @@ func (r *dayRun) contest(sun *sunDay, from, to *event, sunW, price float64, f *F
 
 // fire heats with the grid until its thermostat is satisfied, at most until to, and
 // returns when that was; nil if it did not call.
-func (r *dayRun) fire(from, to *event, price float64, f *Flows) *event {
+func (r *dayRun) fire(from, to *event, price rate, f *Flows) *event {
 	t := &r.ws.tank
 	span := from.spanTo(to)
 	got, used := t.HeatUntil(span, r.p.backupW, &r.p.backupElement, &r.backup)
 	if used <= 0 {
 		return nil
 	}
-	f.BoughtJ += got
-	f.Cost += got * price
+	f.buy(got, price)
 	if used >= span.Seconds {
 		return to
 	}

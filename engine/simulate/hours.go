@@ -93,14 +93,16 @@ func (r *dayRun) follow(days [3]int) {
 func (r *dayRun) onDay(day int) {
 	s := &r.p.Scenario
 	r.away, r.weekly = isAway(s, day), weekly(s, day)
+	r.prices = r.p.bill.on(day)
 	r.room(day)
 	if r.hours.FollowsSun() {
 		r.follow([3]int{(day + climate.Days - 1) % climate.Days, day, (day + 1) % climate.Days})
 	}
 }
 
-// always makes a run ready for one day over and over.
+// always makes a run ready for one day, a weekday, over and over.
 func (r *dayRun) always(day int) {
+	r.prices = r.p.bill.prices[climate.MonthOf(day)][0]
 	r.room(day)
 	if r.hours.FollowsSun() {
 		r.follow([3]int{day, day, day})

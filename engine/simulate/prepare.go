@@ -8,7 +8,6 @@ import (
 	"suncask/engine/draw"
 	"suncask/engine/scenario"
 	"suncask/engine/tank"
-	"suncask/engine/tariff"
 )
 
 // Assumptions that are not inputs yet, each to be shown as assumed.
@@ -49,7 +48,7 @@ type Prepared struct {
 	sunTankParams tank.Params
 	uses          []draw.Use
 	steps         []drawStep
-	prices        tariff.Tariff
+	bill          bill
 	exchange      bool // conduction between layers; see Prepare
 
 	times    *sunTimes
@@ -120,7 +119,7 @@ func (p *Prepared) finish(prev *Prepared) error {
 	}
 	p.setTank()
 	p.setUses()
-	p.prices = tariff.Tariff{PerKWh: s.Price, LowPerKWh: s.LowPrice, LowFrom: s.LowFrom, LowTo: s.LowTo}
+	p.setBill()
 	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
 		p.sun, p.sky, p.skyColdC, p.Potential, p.chain, p.yields = prev.sun, prev.sky, prev.skyColdC, prev.Potential, prev.chain, prev.yields
 	} else if err := p.setSun(); err != nil {
@@ -318,6 +317,3 @@ func (p *Prepared) integrate() {
 		}
 	}
 }
-
-// OnePrice tells whether a bought kilowatt-hour costs the same at all hours.
-func (p *Prepared) OnePrice() bool { return p.prices.Flat() }

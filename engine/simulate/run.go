@@ -19,7 +19,8 @@ type Flows struct {
 	UnusedSunJ    float64 // could have reached the element and did not
 	DisplacedJ    float64 // of that, while the grid had the element
 	StoredJ       float64 // change of the tank's content
-	Cost          float64 // of what was bought, in the scenario's currency
+	Cost          float64 // of what was bought less what was paid for unused sun, in the scenario's currency
+	BaseJ         float64 // of what was bought, outside all price bands
 	CoolUses      int32   // body uses that ran cool
 	CoolDays      int32   // days with such a use
 }
@@ -35,8 +36,18 @@ func (f *Flows) add(o *Flows) {
 	f.DisplacedJ += o.DisplacedJ
 	f.StoredJ += o.StoredJ
 	f.Cost += o.Cost
+	f.BaseJ += o.BaseJ
 	f.CoolUses += o.CoolUses
 	f.CoolDays += o.CoolDays
+}
+
+// buy adds bought energy at a rate.
+func (f *Flows) buy(j float64, at rate) {
+	f.BoughtJ += j
+	f.Cost += j * at.perJ
+	if at.base {
+		f.BaseJ += j
+	}
 }
 
 // SolarFraction is the part of the heat put into the water that came from the
@@ -81,7 +92,7 @@ const (
 type event struct {
 	at       float64 // s after midnight
 	kind     eventKind
-	i        int32   // index into steps; +1 where a window opens, -1 where one closes
+	i        int32   // index into steps or prices; +1 where a window opens, -1 where one closes
 	hour     int32   // that holds the instant; 24 at the day's end
 	up, down float64 // e^(at/tau) and its inverse: spans between events are products
 }
@@ -114,8 +125,8 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 		e = append(e, event{at: scenario.HeatUpFrom * 60, kind: heatUpEdge, i: 1},
 			event{at: (scenario.HeatUpFrom + scenario.HeatUpMinutes) * 60, kind: heatUpEdge, i: -1})
 	}
-	if !p.prices.Flat() {
-		e = append(e, event{at: float64(p.prices.LowFrom) * 60, kind: priceEdge}, event{at: float64(p.prices.LowTo) * 60, kind: priceEdge})
+	for i, edge := range p.bill.edges {
+		e = append(e, event{at: float64(edge) * 60, kind: priceEdge, i: int32(i + 1)})
 	}
 	if sampled {
 		for i := 1; i < samplesPerDay; i++ {
@@ -186,6 +197,7 @@ type dayRun struct {
 	away   bool    // nobody is at home
 	weekly bool    // the weekly heat-up falls on this day
 	coldC  float64 // of this day
+	prices []rate  // of this day
 	roomC  float64
 	mid    event    // work space: when a thermostat was satisfied
 	piece  [2]event // work space of pieces
@@ -207,7 +219,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 	*f = Flows{}
 	r.coldC = coldC
 	now := turn{open: r.open0, out: p.Scenario.OutFrom > p.Scenario.OutTo}
-	price := p.prices.At(0) / JPerKWh
+	price := r.prices[0]
 	last := &ws.events[0]
 	for i := range ws.events {
 		e := &ws.events[i]
@@ -232,7 +244,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 		case heatUpEdge:
 			now.heatUp = e.i > 0 && r.weekly
 		case priceEdge:
-			price = p.prices.At(int(e.at/60+0.5)) / JPerKWh
+			price = r.prices[e.i]
 		case sample:
 			r.trace.point(r, e.at, coldC, f)
 		case drawing:
@@ -251,6 +263,7 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 	}
 	r.count(f)
 	f.UnusedSunJ = sun.j[24] - f.SunJ
+	f.Cost -= f.UnusedSunJ * p.bill.exportPerJ
 	return r.close(before, f)
 }
 

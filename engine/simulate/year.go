@@ -12,7 +12,7 @@ import (
 type Year struct {
 	Total    Flows
 	Month    [12]Flows
-	Day      [climate.Days]Flows
+	Day      [climate.Days]Flows    // costs at the price where the house's other use ends, see blocks
 	Midnight [climate.Days]Midnight // at the start of each day
 
 	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content, 1 K of the water at least
@@ -47,6 +47,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 			out.Month[m].add(&f)
 			day++
 		}
+		out.Month[m].Cost += p.blocks(out.Month[m].BaseJ)
 		out.Total.add(&out.Month[m])
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()

@@ -91,6 +91,18 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 			return &scenario.Problem{Field: id, Code: scenario.WrongStages, Got: text, Min: scenario.LeastStageW, Max: scenario.MostStageW}
 		}
 		next.Stages = scenario.WriteStages(list)
+	case id == scenario.BandPrices:
+		list, ok := scenario.ReadBands(text)
+		if !ok {
+			return &scenario.Problem{Field: id, Code: scenario.WrongBands, Got: text, Min: scenario.FieldOf(scenario.Price).Max, Max: scenario.MostBands}
+		}
+		next.Bands = scenario.WriteBands(list)
+	case id == scenario.BlockPrices:
+		list, ok := scenario.ReadBlocks(text)
+		if !ok {
+			return &scenario.Problem{Field: id, Code: scenario.WrongBlocks, Got: text, Min: scenario.FieldOf(scenario.Price).Max, Max: scenario.MostBlocks}
+		}
+		next.Blocks = scenario.WriteBlocks(list)
 	case id == scenario.Currency:
 		next.Currency = text
 	case f.Kind == scenario.Hours: // typed edge by edge, see TypeEdge
@@ -231,6 +243,10 @@ func (s *Store) Text(id scenario.FieldID) string {
 		return strings.ReplaceAll(s.Scenario.Skyline, ",", ", ")
 	case id == scenario.Stages:
 		return s.Scenario.Stages
+	case id == scenario.BandPrices:
+		return strings.ReplaceAll(s.Scenario.Bands, ",", ", ")
+	case id == scenario.BlockPrices:
+		return strings.ReplaceAll(s.Scenario.Blocks, ",", ", ")
 	case id == scenario.Currency:
 		return s.Scenario.Currency
 	case f.Unit == scenario.ClockMinute:

@@ -257,7 +257,7 @@ func (v *View) fill(s *state.Store) {
 	in.Rise, in.Set = sun.Noon*60-half, sun.Noon*60+half
 	in.SunW = d.SunW
 	in.FullSunW = math.Max(1, math.Min(sc.ElementW, float64(sc.Modules)*sc.ModuleW))
-	in.Prices = bands(sc, in.Prices[:0])
+	in.Prices = bands(s, in.Prices[:0])
 	in.OutFrom, in.OutTo = sc.OutFrom, sc.OutTo
 	in.Uses = Marks(s, in.Uses)
 	in.Pool = state.Points(d.Trace.Points, in.Pool)
@@ -306,18 +306,22 @@ func (v *View) ahead(s *state.Store) {
 	}
 }
 
-// bands are the day's prices relative to the highest.
-func bands(s *scenario.Scenario, list []dial.Band) []dial.Band {
-	if s.LowFrom == s.LowTo || s.LowPrice == s.Price {
-		return append(list, dial.Band{From: 0, To: dial.DayMinutes, Height: 0.4})
+// bands are a weekday's prices relative to the highest.
+func bands(s *state.Store, list []dial.Band) []dial.Band {
+	most := 0.0
+	s.Prepared.Prices(int(s.Scenario.Month), func(from, to int, perKWh float64) {
+		most = math.Max(most, perKWh)
+		list = append(list, dial.Band{From: float64(from), To: float64(to), Height: perKWh})
+	})
+	for i := range list {
+		switch {
+		case len(list) == 1:
+			list[i].Height = 0.4
+		case most > 0:
+			list[i].Height /= most
+		}
 	}
-	most := math.Max(s.Price, s.LowPrice)
-	from, to := float64(s.LowFrom), float64(s.LowTo)
-	if to < from {
-		to += dial.DayMinutes
-	}
-	return append(list, dial.Band{From: from, To: to, Height: s.LowPrice / most},
-		dial.Band{From: to, To: from + dial.DayMinutes, Height: s.Price / most})
+	return list
 }
 
 // Strip returns the strip chart's data; valid until the next call.

@@ -180,8 +180,10 @@ const (
 	WorthNever
 	WorthNoRate
 	WorthManyRates
-	WorthYears // args: number
-	WorthSplit // args: money of system, by hours, by sun; cool days three times; money
+	WorthYears  // args: number
+	WorthCarbon // args: kg, kg
+	WorthBill   // args: money, money
+	WorthSplit  // args: money of system, by hours, by sun; cool days three times; money
 	FixesName
 	FixesButton
 	FixesNone
