@@ -24,6 +24,7 @@ need() {
 tools() {
   need go "the Go toolchain, 1.26 or later"
   need node "Node.js, for WebAssembly tests and the chart bundle"
+  need gzip "gzip, to measure what is sent"
   need npm "Node's npm, for the chart bundle"
   if [ "${1:-}" = browser ] && ! command -v chromium >/dev/null 2>&1; then
     if [ -f /etc/debian_version ] && [ "$(id -u)" = 0 ]; then
@@ -38,8 +39,20 @@ tools() {
 gen() {
   rm -f ui/*_gen.go
   go generate ./ui
-  gofmt -w ui/*_gen.go
+  # What the templates say over and over become calls of ui/nodes.go, smaller in WebAssembly.
+  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(1), Data: a} -> textNode(a)'
+  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(3), Namespace: n, Data: a, Attr: b} -> element(n, a, b)'
+  first='{Namespace: "", Key: a, Val: b}' calls='a, b'
+  rewrite "[]vugu.VGAttribute{$first} -> attrs($calls)"
+  for pair in 'c d' 'e f' 'g h' 'i j' 'k l'; do
+    read -r key value <<<"$pair"
+    first="$first, vugu.VGAttribute{Namespace: \"\", Key: $key, Val: $value}" calls="$calls, $key, $value"
+    rewrite "[]vugu.VGAttribute{$first} -> attrs($calls)"
+  done
+  rewrite 'append(vgn.DOMEventHandlerSpecList, vugu.DOMEventHandlerSpec{EventType: a, Func: b}) -> handlers(vgn, a, b)'
 }
+
+rewrite() { gofmt -w -r "$1" ui/*_gen.go; }
 
 packages() {
   # A fresh install whenever the lock file is newer than what is there.
@@ -53,11 +66,11 @@ build() {
   packages
   rm -rf dist
   mkdir dist
-  # Packages that no frame of a gesture waits for are built without inlining: a
-  # twentieth smaller.
+  # Packages that do not simulate are built without inlining: a twentieth smaller.
   cold=()
   for p in encoding/... reflect fmt net/... os time log html io/... internal/poll github.com/... \
-    suncask/ui suncask/ui/words suncask/ui/curve suncask/wasm suncask/engine/scenario suncask/engine/climate/hourly suncask/engine/care; do
+    suncask/wasm suncask/ui suncask/ui/{words,curve,view,state,format,landscape,skyline} \
+    suncask/engine/{scenario,climate/hourly,climate,care,plan,finance,tariff,draw}; do
     cold+=("-gcflags=$p=-l")
   done
   GOOS=js GOARCH=wasm go build -trimpath -tags outside -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm

@@ -2,9 +2,9 @@ package main
 
 import (
 	"bytes"
-	"compress/gzip"
 	"fmt"
 	"os"
+	"os/exec"
 	"path/filepath"
 
 	"github.com/andybalholm/brotli"
@@ -49,17 +49,11 @@ func packed(name string) (raw, gz, br int, err error) {
 	if err != nil {
 		return 0, 0, 0, err
 	}
-	var a, b bytes.Buffer
-	zip, err := gzip.NewWriterLevel(&a, gzip.BestCompression)
+	zipped, err := exec.Command("gzip", "-9", "--no-name", "--stdout", filepath.Join(dist, name)).Output()
 	if err != nil {
-		return 0, 0, 0, err
+		return 0, 0, 0, fmt.Errorf("gzip %s: %w", name, err)
 	}
-	if _, err := zip.Write(text); err != nil {
-		return 0, 0, 0, err
-	}
-	if err := zip.Close(); err != nil {
-		return 0, 0, 0, err
-	}
+	var b bytes.Buffer
 	w := brotli.NewWriterLevel(&b, brotli.BestCompression)
 	if _, err := w.Write(text); err != nil {
 		return 0, 0, 0, err
@@ -67,5 +61,5 @@ func packed(name string) (raw, gz, br int, err error) {
 	if err := w.Close(); err != nil {
 		return 0, 0, 0, err
 	}
-	return len(text), a.Len(), b.Len(), nil
+	return len(text), len(zipped), b.Len(), nil
 }

@@ -11,36 +11,78 @@ import (
 	"suncask/ui/words"
 )
 
-// Fixes lists changes that make the house better, each to be taken at once.
-type Fixes struct{ Page *Page }
+// Fixes lists changes that make the house better, or keep one use warm, each to be taken
+// at once.
+type Fixes struct {
+	Page *Page
+	Use  bool // for the last of the uses shown that ran cool
+}
 
 // fixes are those tried for a scenario.
 type fixes struct {
 	of   scenario.Scenario
+	at   plan.CoolUse
 	list []plan.Fix
+}
+
+// tried are those of this list.
+func (c *Fixes) tried() *fixes {
+	if c.Use {
+		return &c.Page.useFixes
+	}
+	return &c.Page.fixes
 }
 
 func (c *Fixes) try() {
 	s := c.Page.Store
-	c.Page.fixes = fixes{s.Scenario, s.Fixes()}
+	if !c.Use {
+		c.Page.fixes = fixes{of: s.Scenario, list: s.Fixes()}
+	} else if at, _, ok := c.Page.coolUse(); ok {
+		c.Page.useFixes = fixes{s.Scenario, at, s.FixesFor(at)}
+	}
 }
 
-// list are the fixes of the present house, as far as they were tried.
-func (c *Fixes) list() []plan.Fix {
-	if f := &c.Page.fixes; f.of == c.Page.Store.Scenario {
-		return f.list
+// known tells whether what the page shows was tried.
+func (c *Fixes) known() bool {
+	f := c.tried()
+	if f.of != c.Page.Store.Scenario {
+		return false
 	}
-	return nil
+	at, _, ok := c.Page.coolUse()
+	return !c.Use || ok && at == f.at
+}
+
+func (c *Fixes) list() []plan.Fix {
+	if !c.known() {
+		return nil
+	}
+	return c.tried().list
+}
+
+func (c *Fixes) id(part string) string {
+	if c.Use {
+		return "use-" + part
+	}
+	return "fixes-" + part
+}
+
+func (c *Fixes) name() string {
+	if !c.Use {
+		return c.Page.T(words.FixesName)
+	}
+	_, minute, _ := c.Page.coolUse()
+	return c.Page.View.Words.Text(words.FixesUse, format.Clock(minute))
 }
 
 // note says what came of it.
 func (c *Fixes) note() string {
-	f := &c.Page.fixes
 	switch {
-	case f.of != c.Page.Store.Scenario:
+	case !c.known():
 		return ""
-	case len(f.list) == 0:
+	case len(c.tried().list) == 0:
 		return c.Page.T(words.FixesNone)
+	case c.Use:
+		return c.Page.T(words.FixesUseHelp)
 	}
 	return c.Page.T(words.FixesHelp)
 }
@@ -48,9 +90,12 @@ func (c *Fixes) note() string {
 func (c *Fixes) text(f plan.Fix) string {
 	w, to := c.Page.View.Words, &f.To
 	number := format.Input
-	hours := c.Page.View.Hours(dial.Window{Start: to.Backup.Start, End: to.Backup.End, AllDay: to.Backup.AllDay})
-	change := w.Change(f.Change, hours, number(to.RescueL), w.Fields[scenario.RuleBy].Choices[to.Rule], number(to.ShowerFlow),
-		number(to.SunLimitC), number(to.SetC), strconv.Itoa(to.Modules), number(to.TankLitres))
+	span := func(start, end int) string {
+		return c.Page.View.Hours(dial.Window{Start: start, End: end, AllDay: to.Backup.AllDay})
+	}
+	change := w.Change(f.Change, span(to.Backup.Start, to.Backup.End), number(to.RescueL), w.Fields[scenario.RuleBy].Choices[to.Rule], number(to.ShowerFlow),
+		number(to.SunLimitC), number(to.SetC), strconv.Itoa(to.Modules), number(to.TankLitres), span(to.Backup.Second.Start, to.Backup.Second.End),
+		number(to.ShowerMinutes), w.Fields[scenario.Showers].Choices[to.When], strconv.Itoa(f.Presses))
 	key := words.FixLess
 	if f.Saves < 0 {
 		key = words.FixMore

@@ -57,6 +57,7 @@ type Page struct {
 	attrs    map[[2]string]string
 	landKept landShapes
 	fixes    fixes
+	useFixes fixes
 	minded   []care.Finding // of the house shown
 }
 
@@ -130,6 +131,24 @@ func (c *Page) usesOf(i int) []string {
 	}
 	return list
 }
+
+// coolUse is the last of the uses shown that ran cool, with its minute of the day.
+func (c *Page) coolUse() (at plan.CoolUse, minute int, ok bool) {
+	marks := c.marks()
+	if c.UsesShown < 0 || c.UsesShown >= len(marks) {
+		return at, 0, false
+	}
+	m := marks[c.UsesShown]
+	for i, u := range c.Store.Results.Day.Uses {
+		if u.RanCool && u.Minute >= m.First && u.Minute <= m.Last {
+			at, minute, ok = plan.CoolUse{Day: -1, Use: i}, int(u.Minute+0.5), true
+		}
+	}
+	return at, minute, ok
+}
+
+// helps tells whether there is a cool use to help.
+func (c *Page) helps() bool { _, _, ok := c.coolUse(); return ok }
 
 func (c *Page) usesShown() []string { return c.usesOf(c.UsesShown) }
 

@@ -26,6 +26,10 @@ const (
 	CoolerSet // a lower thermostat of the backup, not below what hygiene asks, with a higher limit for the sun
 	OneModule // more
 	MoreLitres
+	SecondWindow // that ends when a use begins
+	MovedUse     // showers at another time of the day
+	ShorterUse   // showers
+	BoostPress   // before a use
 	changeCount
 )
 
@@ -47,6 +51,7 @@ type Fix struct {
 	Invest  float64        // today, as far as the scenario knows what it costs
 	Worth   float64        // today, over the scenario's years
 	Brings  []care.Finding // cautions that were not there
+	Presses int            // of a boost before the use, on its day; To is the house as it is
 	changed float64        // how far, in steps of its kind
 }
 
@@ -56,12 +61,25 @@ type Fix struct {
 // that bring no caution come first, then what is worth most.
 func Fixes(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace) []Fix {
 	s := &p.Scenario
+	accept := int32(s.AcceptUses)
+	return choose(p, file, ws, candidates(s), accept, func(now *simulate.Flows, f *Fix, _ *simulate.Prepared, _ *simulate.Year) bool {
+		if now.CoolUses > accept {
+			return f.Year.CoolUses < now.CoolUses
+		}
+		return f.Year.CoolUses <= accept && f.Saves >= 0.005*now.Cost+1e-9
+	})
+}
+
+// choose simulates changes and returns the best of each kind among those that are good, in
+// order.
+func choose(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace, tried []Fix, accept int32,
+	good func(now *simulate.Flows, f *Fix, q *simulate.Prepared, y *simulate.Year) bool) []Fix {
+	s := &p.Scenario
 	y := new(simulate.Year)
 	p.RunYear(s.Backup, ws, y)
 	now, found := y.Total, care.Findings(p)
-	accept := int32(s.AcceptUses)
 	best := map[Change]Fix{}
-	for _, f := range candidates(s) {
+	for _, f := range tried {
 		q, err := simulate.Prepare(&f.To, file, p)
 		if err != nil {
 			continue // no module has such a datasheet, or no weather
@@ -72,8 +90,7 @@ func Fixes(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace) [
 		}
 		q.RunYear(f.To.Backup, ws, y)
 		f.Year, f.Saves = y.Total, now.Cost-y.Total.Cost
-		if now.CoolUses > accept && f.Year.CoolUses >= now.CoolUses ||
-			now.CoolUses <= accept && (f.Year.CoolUses > accept || f.Saves < 0.005*now.Cost+1e-9) {
+		if !good(&now, &f, q, y) {
 			continue
 		}
 		project := Project(s, f.Saves, 0)
@@ -89,6 +106,13 @@ func Fixes(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace) [
 			list = append(list, f)
 		}
 	}
+	order(list, accept)
+	return list
+}
+
+// order puts what brings a caution last, then what misses the promise most, then what is
+// worth least.
+func order(list []Fix, accept int32) {
 	slices.SortStableFunc(list, func(a, b Fix) int {
 		if c := cmp.Compare(min(1, len(a.Brings)), min(1, len(b.Brings))); c != 0 {
 			return c
@@ -98,7 +122,6 @@ func Fixes(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace) [
 		}
 		return cmp.Compare(b.Worth, a.Worth)
 	})
-	return list
 }
 
 // before orders fixes of one kind: the promise, then worth, then the smaller change.
@@ -125,56 +148,4 @@ func brought(was, is []care.Finding) (cautions []care.Finding, stops bool) {
 		}
 	}
 	return cautions, stops
-}
-
-// candidates are the changes that are tried.
-func candidates(s *scenario.Scenario) (list []Fix) {
-	try := func(c Change, field scenario.FieldID, invest, changed float64, do func(*scenario.Scenario)) {
-		to := *s
-		do(&to)
-		to.Known = to.Known.With(field)
-		to.Settle()
-		if to != *s && len(to.Problems()) == 0 {
-			list = append(list, Fix{Change: c, Field: field, To: to, Invest: invest, changed: changed})
-		}
-	}
-	wrap := func(m int) int { return (m + scenario.DayMinutes) % scenario.DayMinutes }
-	if b := s.Backup; !b.FollowsSun() && !b.AllDay {
-		for _, by := range []int{15, 30, 60, 90, 120} {
-			if b.Length()+by < scenario.DayMinutes {
-				try(Longer, scenario.BackupHours, 0, float64(by), func(t *scenario.Scenario) { t.Backup.Start = wrap(b.Start - by) })
-				try(Longer, scenario.BackupHours, 0, float64(by), func(t *scenario.Scenario) { t.Backup.End = wrap(b.End + by) })
-			}
-			for _, way := range []int{-by, by} {
-				if b.Length() > 0 {
-					try(Shifted, scenario.BackupHours, 0, float64(by), func(t *scenario.Scenario) {
-						t.Backup.Start, t.Backup.End = wrap(b.Start+way), wrap(b.End+way)
-					})
-				}
-			}
-		}
-	}
-	if s.RescueL == 0 {
-		for _, litres := range []float64{20, 40} {
-			try(Rescue, scenario.RescueLitres, 0, litres, func(t *scenario.Scenario) { t.RescueL = litres })
-		}
-	}
-	if !s.Elements.Apart() {
-		for _, rule := range []scenario.Rule{scenario.WholeWindow, scenario.SunWhenSatisfied, scenario.SunFirst} {
-			try(OtherRule, scenario.RuleBy, 0, 0, func(t *scenario.Scenario) { t.Rule = rule })
-		}
-	}
-	try(Jacket, scenario.JacketOn, 0, 0, func(t *scenario.Scenario) { t.Jacket = 1 })
-	if s.Uses == scenario.Habits && s.ShowerFlow > 6 {
-		try(LessFlow, scenario.ShowerFlow, 0, 0, func(t *scenario.Scenario) { t.ShowerFlow = max(6, math.Round(1.5*t.ShowerFlow)/2) })
-	}
-	if s.SunLimitC < 80 && s.Modules > 0 {
-		try(HotterSun, scenario.SunLimitC, 0, 0, func(t *scenario.Scenario) { t.SunLimitC = min(80, t.SunLimitC+5) })
-		if s.SetC > simulate.HygieneC {
-			try(CoolerSet, scenario.SetC, 0, 0, func(t *scenario.Scenario) { t.SetC, t.SunLimitC = simulate.HygieneC, min(80, t.SunLimitC+5) })
-		}
-	}
-	try(OneModule, scenario.Modules, s.ModuleCost, 0, func(t *scenario.Scenario) { t.Modules++ })
-	try(MoreLitres, scenario.TankLitres, 0, 0, func(t *scenario.Scenario) { t.TankLitres += 50 })
-	return list
 }

@@ -29,7 +29,6 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 	r.repeatFirstWeek()
 	var f Flows
 	plain := append([]event(nil), ws.events...)
-	seconds := BoostKWh * JPerKWh / p.backupW
 	for day := range climate.Days {
 		r.onDay(day)
 		if b.FollowsSun() {
@@ -51,12 +50,7 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 			presses[use]++
 			ws.events = append(ws.events[:0], plain...)
 			for u, n := range presses {
-				end := p.uses[u].Minute * 60
-				from := math.Max(0, end-float64(n)*seconds)
-				if end > from {
-					ws.insert(p.timed(event{at: from, kind: boostEdge, i: 1}))
-					ws.insert(p.timed(event{at: end, kind: boostEdge, i: -1}))
-				}
+				r.press(u, n)
 			}
 			run()
 		}
@@ -68,6 +62,46 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 		ws.events = append(ws.events[:0], plain...)
 	}
 	return out
+}
+
+// press puts presses of a boost into the day, so that their heating ends when a use begins.
+func (r *dayRun) press(use, presses int) {
+	seconds := float64(presses) * BoostKWh * JPerKWh / r.p.backupW
+	end := r.p.uses[use].Minute * 60
+	if from := math.Max(0, end-seconds); end > from {
+		r.ws.insert(r.p.timed(event{at: from, kind: boostEdge, i: 1}))
+		r.ws.insert(r.p.timed(event{at: end, kind: boostEdge, i: -1}))
+	}
+}
+
+// BoostUse finds how few presses of a boost before a use of a day, which RunDay or Replay
+// filled, keep it from running cool, and no other, and what they add to that day's cost; ok is
+// false where no number does.
+func (p *Prepared) BoostUse(b scenario.Backup, d *Day, use int, ws *Workspace) (presses int, cost float64, ok bool) {
+	p.timeline(b, ws, false)
+	r := p.start(b, ws)
+	if d.repeats {
+		r.always(d.day)
+	} else {
+		r.onDay(d.day)
+	}
+	plain := append([]event(nil), ws.events...)
+	var f, was Flows
+	for ; presses <= mostPresses; presses++ {
+		ws.events = append(ws.events[:0], plain...)
+		if presses > 0 {
+			r.press(use, presses)
+		}
+		r.load(&d.midnight)
+		r.run(d.sun, d.ColdC, &f)
+		if presses == 0 {
+			was = f
+		}
+		if !r.coolUse(use) && (presses == 0 || f.CoolUses < was.CoolUses) {
+			return presses, f.Cost - was.Cost, presses > 0
+		}
+	}
+	return 0, 0, false
 }
 
 // firstCool is the first use of the day that ran cool.

@@ -95,6 +95,11 @@ type Day struct {
 	FullL  float64 // the most usable litres this tank gives at its thermostats
 	Varies bool    // a repeated day that does not settle: Flows are means of the last week
 	Rounds int     // days run until it repeated
+
+	midnight Midnight // what it started from
+	sun      *sunDay
+	day      int  // of the year
+	repeats  bool // over and over
 }
 
 // A repeated day has settled when neither its midnight content nor any use moves
@@ -113,7 +118,8 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 	r := p.start(b, ws)
 	sun, coldC := &p.sky[month][sky], p.skyColdC[month]
 	out.SunW, out.ColdC = sun.power, coldC
-	r.always(climate.AverageDay(month))
+	out.sun, out.day, out.repeats = sun, climate.AverageDay(month), true
+	r.always(out.day)
 	out.Varies = true
 	var last [meanRounds]Flows
 	var before [128]float64
@@ -138,7 +144,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 		}
 	}
 	p.timeline(b, ws, true)
-	r.always(climate.AverageDay(month))
+	r.always(out.day)
 	r.traced(sun, coldC, out)
 	if out.Varies {
 		out.Rounds = maxRounds
@@ -164,6 +170,7 @@ func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, ou
 	r := p.start(b, ws)
 	r.load(&y.Midnight[day])
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
+	out.sun, out.day, out.repeats = &p.sun[day], day, false
 	out.Varies, out.Rounds = false, 1
 	p.timeline(b, ws, true)
 	r.onDay(day)
@@ -173,6 +180,7 @@ func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, ou
 // traced runs a day from the tank's present state and keeps its curve.
 func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	p, ws := r.p, r.ws
+	r.save(&out.midnight)
 	out.Trace.Points, out.Trace.layers = out.Trace.Points[:0], out.Trace.layers[:0]
 	r.trace = &out.Trace
 	r.trace.point(r, 0, coldC, &Flows{})

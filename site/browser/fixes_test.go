@@ -1,9 +1,12 @@
 package browser
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 )
 
 // Where too many uses run cool the changes tried leave fewer; one is taken by its button
@@ -35,6 +38,38 @@ func TestFixes_Taken(t *testing.T) {
 			if now := b.value("out-cold-days"); now != before {
 				t.Errorf("undone: %v days, before %v", now, before)
 			}
+		})
+	}
+}
+
+// A tap on a barred mark lists its uses and, on asking, what keeps the last of them warm;
+// the change taken makes the mark whole.
+func TestFixes_OneUse(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house + "&modules=1&month=dec&sky=dull&backup=1500-1530")
+			mark := -1
+			b.eval(`[...document.querySelectorAll('.drop-mark')].findIndex(d => d.querySelector('.cool'))`, &mark)
+			if mark < 0 {
+				t.Fatal("no barred mark")
+			}
+			b.run(chromedp.Evaluate(`document.querySelectorAll(".drop-mark")[`+strconv.Itoa(mark)+`].focus()`, nil))
+			b.run(chromedp.KeyEvent(kb.Enter))
+			b.until(`document.getElementById('use-try') !== null`)
+			b.run(chromedp.ScrollIntoView("#use-try"), chromedp.Click("#use-try"))
+			b.until(`document.querySelectorAll('#uses .fix').length > 2`)
+			b.frame()
+			b.shot("fixes-use-" + s.name)
+			b.clean()
+			b.run(chromedp.Click("#uses .fix button"))
+			b.until(`document.querySelectorAll('#uses .fix').length === 0`)
+			left := ""
+			b.eval(`document.getElementById('uses').textContent`, &left)
+			if b.value("out-cold-days") < 0 || strings.Contains(left, "What keeps") {
+				t.Errorf("after the change: %s", left)
+			}
+			b.clean()
 		})
 	}
 }

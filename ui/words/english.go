@@ -151,6 +151,8 @@ var english = Catalogue{
 		plan.OtherRule: "Another rule for the element: %[3]s", plan.Jacket: "A jacket on the tank", plan.LessFlow: "Showers of %[4]s L/min",
 		plan.HotterSun: "The sun heats up to %[5]s \u00b0C", plan.CoolerSet: "The grid heats to %[6]s \u00b0C, the sun to %[5]s \u00b0C",
 		plan.OneModule: "One module more, %[7]s in all", plan.MoreLitres: "A tank of %[8]s L",
+		plan.SecondWindow: "Second backup hours, %[9]s", plan.MovedUse: "Showers %[11]s", plan.ShorterUse: "Showers of %[10]s min",
+		plan.BoostPress: "On such a day heat from the grid %[12]s times 1 kWh, ending when the use begins",
 	},
 	Findings: []string{
 		care.StoredBelow60:         "The thermostat stands at %[1]s \u00b0C. Guidance against legionella asks for water stored at %[2]s \u00b0C or more; below, bacteria can grow. At the thermostat's temperature one in ten is left after %[3]s min.",
@@ -330,6 +332,8 @@ var english = Catalogue{
 		FixesButton:        "Try changes",
 		FixesNone:          "None of the changes tried makes it better.",
 		FixApply:           "Do it",
+		FixesUse:           "What keeps the use at %s warm",
+		FixesUseHelp:       "Each keeps this use warm and leaves no more uses cool in a whole simulated year; its cost and its cool uses stand beside it.",
 		FixLess:            "%[1]s: %[2]s a year less, %[3]d cool uses.",
 		FixMore:            "%[1]s: %[2]s a year more, %[3]d cool uses.",
 		FixBrings:          "Brings: %s",

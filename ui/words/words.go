@@ -188,6 +188,8 @@ const (
 	FixesButton
 	FixesNone
 	FixApply
+	FixesUse // args: clock time
+	FixesUseHelp
 	FixLess   // args: change, money, cool uses
 	FixMore   // as FixLess
 	FixBrings // args: finding
@@ -323,7 +325,8 @@ func (c *Catalogue) FileError(e *hourly.Error) string {
 func (c *Catalogue) FileNote(n hourly.Note) string { return fmt.Sprintf(c.Notes[n.Code], n.N) }
 
 // Change names a change. Arguments: backup hours, litres of rescue, rule, flow, degC of
-// the sun's limit and of the thermostat, modules, litres of the tank.
+// the sun's limit and of the thermostat, modules, litres of the tank, second hours,
+// minutes of a shower, when, times.
 func (c *Catalogue) Change(change plan.Change, args ...any) string {
 	text := c.Changes[change]
 	if !strings.Contains(text, "%") {

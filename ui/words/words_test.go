@@ -73,7 +73,7 @@ func TestProblem_Words(t *testing.T) {
 func TestChanges_Named(t *testing.T) {
 	c := English()
 	for _, change := range plan.Changes() {
-		if text := c.Change(change, "a", "b", "c", "d", "e", "f", "g", "h"); text == "" || strings.Contains(text, "%") {
+		if text := c.Change(change, "a", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k", "l"); text == "" || strings.Contains(text, "%") {
 			t.Errorf("change %d: %q", change, text)
 		}
 	}
