@@ -132,6 +132,18 @@ func (c *Cutaway) twin() string {
 	return text
 }
 
+// ready says how many showers the tank gives at the hour, and after how long a cold one gives
+// the first.
+func (c *Cutaway) ready() string {
+	s := c.Page.Store
+	minutes, ok := s.ReadyAfter()
+	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 {
+		p := &s.Results.Day.Trace.Points[c.point()]
+		return c.Page.View.Words.Text(words.TankReady, format.Number(math.Floor(10*p.UsableL/litres)/10, 1), format.Duration(int(minutes)))
+	}
+	return ""
+}
+
 // hygiene says how often the year's water is heated through, and how much stands where
 // bacteria grow.
 func (c *Cutaway) hygiene() string {

@@ -3,17 +3,17 @@ package ui
 import (
 	"suncask/engine/care"
 	"suncask/engine/simulate"
-	"suncask/ui/format"
 	"suncask/ui/words"
 )
 
 // Electrics shows the strings' curve and what becomes of their potential.
 type Electrics struct{ Page *Page }
 
-// parts are the rows of the potential: name, kWh a year, share.
-func (c *Electrics) parts() (rows [][3]string) {
-	s := c.Page.Store
+// sheet is what becomes of the potential: kWh a year, share.
+func (c *Electrics) sheet() *sheet {
+	s, t := c.Page.Store, c.Page.T
 	q, f := &s.Prepared.Potential, &s.Results.Year.Total
+	sh := &sheet{id: "potential", caption: t(words.PotentialName), head: []string{t(words.WorthFigure), t(words.PotentialKWh), "%"}}
 	for _, part := range []struct {
 		name   words.Key
 		joules float64
@@ -26,10 +26,9 @@ func (c *Electrics) parts() (rows [][3]string) {
 		if q.MaximumJ > 0 {
 			share = 100 * part.joules / q.MaximumJ
 		}
-		rows = append(rows, [3]string{c.Page.T(part.name), format.Number(part.joules/simulate.JPerKWh, 0) + format.Space + "kWh",
-			format.Number(share, 0) + format.Space + "%"})
+		sh.rows = append(sh.rows, sheetRow{cells: []any{t(part.name), figure{part.joules / simulate.JPerKWh, 0}, figure{share, 0}}})
 	}
-	return rows
+	return sh
 }
 
 // severity is the class of a finding.

@@ -60,42 +60,6 @@ func (c *Landscape) class() string {
 	return "land land-none"
 }
 
-func (c *Landscape) button() string {
-	if c.Page.LandRunning {
-		return c.Page.T(words.LandStop)
-	}
-	return c.Page.T(words.LandButton)
-}
-
-func (c *Landscape) press() {
-	switch {
-	case c.Page.Host == nil:
-	case c.Page.LandRunning:
-		c.Page.LandRunning = false
-		c.Page.Host.StopLandscape()
-	default:
-		c.Page.LandRunning = true
-		c.Page.Store.StartLandscape()
-		c.Page.Host.Landscape()
-	}
-}
-
-func (c *Landscape) status() string {
-	if c.Page.LandRunning {
-		return c.Page.LandProgress()
-	}
-	return ""
-}
-
-// LandProgress says how much of the landscape is known.
-func (c *Page) LandProgress() string {
-	m, _ := c.Store.Landscape()
-	if m == nil {
-		return ""
-	}
-	return c.View.Words.Text(words.LandProgress, m.Known, plan.Windows)
-}
-
 // LandTapped takes the hours at a point of the picture, in its units.
 func (c *Page) LandTapped(x, y float64) {
 	if w, ok := landscape.WindowAt(x, y); ok {

@@ -6,14 +6,12 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"github.com/vugu/vugu"
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
-	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -27,11 +25,12 @@ import (
 type Host interface {
 	Share(copied func()) (link string) // copied is called if the clipboard took it
 	Find()                             // looks for better hours, in slices
-	Years()                            // simulates many drawn years, see YearsEnded
-	Landscape()                        // simulates all hours into Store.Landscape
-	StopLandscape()
-	DevicePlace()     // asks the device where it is, see Page.At
-	Reveal(id string) // brings an element into sight once the page is rendered
+	Start(j state.Job, link string)    // does a job for the house of a link, see state.Work
+	Stop(j state.Job)
+	DevicePlace()           // asks the device where it is, see Page.At
+	Save(name, text string) // hands a file to the user
+	Picture(id string)      // hands the picture of an element to the user
+	Reveal(id string)       // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -44,12 +43,11 @@ type Page struct {
 	More       bool   // the open group shows all its fields
 	TankMinute int    // of the day shown, at which the tank is drawn
 	UsesShown  int    // mark whose uses are listed, -1 none
+	DayShown   int    // day of the year whose uses are listed, -1 none
 	FindNote   string // what the search for better hours came to
 	LinkShown  string
 	Copied     bool
 
-	LandRunning  bool   // all hours are being simulated
-	YearsRunning bool   // many drawn years are being simulated
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
@@ -63,7 +61,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, FileReading: -1, TankMinute: 18 * 60}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, FileReading: -1, TankMinute: 18 * 60}
 }
 
 // Compute takes the frame that the templates read.
@@ -89,75 +87,6 @@ func yes(b bool) string {
 		return "true"
 	}
 	return "false"
-}
-
-// drops are the indices of the marks on the track of uses.
-func (c *Page) drops() []int {
-	list := make([]int, len(c.marks()))
-	for i := range list {
-		list[i] = i
-	}
-	return list
-}
-
-func (c *Page) marks() []dial.Drop { return dial.Drops(view.Marks(c.Store, nil)) }
-
-// dropName is what a screen reader hears of a mark.
-func (c *Page) dropName(i int) string {
-	uses := c.usesOf(i)
-	text := strings.Join(uses, "; ")
-	if len(uses) > 1 {
-		text = c.View.Words.Text(words.UseCount, len(uses), text)
-	}
-	return text
-}
-
-// usesOf are the uses behind a mark, in words.
-func (c *Page) usesOf(i int) []string {
-	marks := c.marks()
-	if i < 0 || i >= len(marks) {
-		return nil
-	}
-	var list []string
-	for _, u := range c.Store.Results.Day.Uses {
-		if u.Minute < marks[i].First || u.Minute > marks[i].Last {
-			continue
-		}
-		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.Number(u.Litres, 0), format.Number(u.TempC, 0))
-		if u.RanCool {
-			text += ", " + c.View.Words.Text(words.UseCool, format.Number(u.CoolAfter, 1))
-		}
-		list = append(list, text)
-	}
-	return list
-}
-
-// coolUse is the last of the uses shown that ran cool, with its minute of the day.
-func (c *Page) coolUse() (at plan.CoolUse, minute int, ok bool) {
-	marks := c.marks()
-	if c.UsesShown < 0 || c.UsesShown >= len(marks) {
-		return at, 0, false
-	}
-	m := marks[c.UsesShown]
-	for i, u := range c.Store.Results.Day.Uses {
-		if u.RanCool && u.Minute >= m.First && u.Minute <= m.Last {
-			at, minute, ok = plan.CoolUse{Day: -1, Use: i}, int(u.Minute+0.5), true
-		}
-	}
-	return at, minute, ok
-}
-
-// helps tells whether there is a cool use to help.
-func (c *Page) helps() bool { _, _, ok := c.coolUse(); return ok }
-
-func (c *Page) usesShown() []string { return c.usesOf(c.UsesShown) }
-
-// showUses opens the list behind a mark, or closes it.
-func (c *Page) showUses(i int) {
-	if c.UsesShown == i {
-		i = -1
-	}
-	c.UsesShown = i
 }
 
 func skyKeys() []string { return scenario.FieldOf(scenario.SkyKind).Choices }
@@ -323,26 +252,6 @@ func (c *Page) At(latDeg, lonDeg float64, ok bool) {
 		c.changed()
 	}
 	c.PlaceRefused = !ok
-}
-
-// years starts many drawn years.
-func (c *Page) years() {
-	c.YearsRunning = true
-	if c.Host != nil {
-		c.Host.Years()
-	}
-}
-
-// YearsProgress says how many of them are done.
-func (c *Page) YearsProgress(done int) string {
-	return c.View.Words.Text(words.YearsProgress, done, plan.YearCount)
-}
-
-// YearsEnded takes what many years of a link's house came to; nothing if they could
-// not be drawn.
-func (c *Page) YearsEnded(link string, spread state.Spread) {
-	c.YearsRunning = false
-	c.Store.SetSpread(link, spread)
 }
 
 // Reading says how far a weather file is read.

@@ -8,11 +8,15 @@ import (
 	"suncask/engine/care"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
 // Panels are the inputs, one group open at a time.
 type Panels struct{ Page *Page }
+
+// SizesPanel is the id of the group that tries sizes.
+const SizesPanel = "panel-sizes"
 
 // WeatherPanel is the id of the group that shows the climate.
 const WeatherPanel = "panel-weather"
@@ -33,13 +37,13 @@ type panel struct {
 
 var panels = []panel{
 	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
-		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.ValveC}},
+		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.ValveC, scenario.MeterKWh}},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
-		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.CableM, scenario.CableSize,
+		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SupplyV, scenario.CableM, scenario.CableSize,
 			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}},
 	{TankPanel, words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
@@ -47,8 +51,10 @@ var panels = []panel{
 			scenario.Switching, scenario.DiffK}},
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
+	{SizesPanel, words.PanelSizes, nil, nil},
+	{YearPanel, words.PanelYear, nil, nil},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
-		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
+		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
 }
 
 // row is one field as it stands on the page.
@@ -133,6 +139,8 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.Coupling == scenario.Converter
 	case id == scenario.LossKWh:
 		return s.LossBy == scenario.LossFigure
+	case id == scenario.MeterKWh:
+		return s.Uses == scenario.Habits
 	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
 		return s.LossBy == scenario.LossOvernight
 	case id == scenario.RoomC:
@@ -161,6 +169,17 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 
 // on tells whether a panel is open.
 func (c *Panels) on(id string) bool { return c.Page.Shows(id) }
+
+// searches are those that the open panel shows.
+func (c *Panels) searches() []state.Job {
+	switch {
+	case c.on(SizesPanel):
+		return []state.Job{state.SizesJob, state.ElementsJob}
+	case c.on("panel-backup"):
+		return []state.Job{state.WaysJob}
+	}
+	return nil
+}
 
 // canAddPlane tells whether the roof has room for another plane.
 func (c *Panels) canAddPlane() bool { return freePlane(&c.Page.Store.Scenario) >= 0 }

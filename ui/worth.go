@@ -32,16 +32,16 @@ func (c *Worth) notes() []string {
 }
 
 // rows are the figures against both years without modules.
-func (c *Worth) rows() [][3]string {
+func (c *Worth) sheet() *sheet {
 	s, t := c.Page.Store, c.Page.T
 	savings := s.Savings()
 	allDay, hours := savings.Worth(&s.Scenario)
-	row := func(name words.Key, of func(finance.Worth) string) [3]string {
-		return [3]string{t(name), of(allDay), of(hours)}
+	row := func(name words.Key, of func(finance.Worth) string) sheetRow {
+		return sheetRow{cells: []any{t(name), of(allDay), of(hours)}}
 	}
 	money := func(v float64) string { return format.Money(v, s.Scenario.Currency) }
-	return [][3]string{
-		{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())},
+	rows := []sheetRow{
+		{cells: []any{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())}},
 		row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) }),
 		row(words.WorthDiscounted, func(w finance.Worth) string { return c.years(w.DiscountPayback) }),
 		row(words.WorthNPV, func(w finance.Worth) string { return money(w.NPV) }),
@@ -53,6 +53,25 @@ func (c *Worth) rows() [][3]string {
 			return s.Scenario.Currency + format.Space + format.Number(w.KWhCost, 3)
 		}),
 	}
+	return &sheet{id: "worth", caption: t(words.WorthName), head: []string{t(words.WorthFigure), t(words.WorthAllDay), t(words.WorthHours)}, rows: rows}
+}
+
+func (c *Worth) legend() []legend {
+	w := c.Page.View.Words
+	return []legend{{"key key-cash", w.Text(words.KeyCash, c.Page.Store.Scenario.Currency)}, {"key key-lost", c.Page.T(words.KeyCashToday)}}
+}
+
+// cash is the table of payments, year by year.
+func (c *Worth) cash() *sheet {
+	s, w := c.Page.Store, c.Page.View.Words
+	head := func(k words.Key) string { return w.Text(k, s.Scenario.Currency) }
+	sh := &sheet{id: "cash-years", caption: c.Page.T(words.CashYears), head: []string{c.Page.T(words.CashYear), head(words.CashPaid), head(words.CashSum), head(words.CashSumToday)}}
+	payments := s.Payments()
+	sums, today := finance.Cumulative(0, payments), finance.Cumulative(s.Scenario.DiscountPct/100, payments)
+	for year := range payments {
+		sh.rows = append(sh.rows, sheetRow{cells: []any{figure{float64(year), 0}, figure{payments[year], 0}, figure{sums[year], 0}, figure{today[year], 0}}})
+	}
+	return sh
 }
 
 func (c *Worth) years(v float64) string {

@@ -3,7 +3,6 @@ package ui
 import (
 	"suncask/engine/plan"
 	"suncask/engine/simulate"
-	"suncask/ui/format"
 	"suncask/ui/words"
 )
 
@@ -14,31 +13,27 @@ func (c *Weather) yearsHelp() string {
 	return c.Page.View.Words.Text(words.YearsHelp, plan.YearCount, plan.YearSpreadPct)
 }
 
-func (c *Weather) yearsStatus() string {
-	if c.Page.YearsRunning {
-		return c.Page.YearsProgress(0)
-	}
-	return ""
-}
+func (c *Weather) hasYears() bool { _, ok := c.Page.Store.Spread(); return ok }
 
-// yearRows are bought energy, cost and cool days: this year, and the 10th, 50th and
+// years are bought energy, cost and cool days: this year, and the 10th, 50th and
 // 90th percentile of many.
-func (c *Weather) yearRows() [][5]string {
-	spread, ok := c.Page.Store.Spread()
-	if !ok {
-		return nil
-	}
+func (c *Weather) years() *sheet {
+	spread, _ := c.Page.Store.Spread()
 	total := &c.Page.Store.Results.Year.Total
-	row := func(name string, now float64, values []float64, decimals int) [5]string {
-		r := [5]string{name, format.Number(now, decimals)}
-		for i, q := range [3]float64{0.1, 0.5, 0.9} {
-			r[2+i] = format.Number(plan.Quantile(values, q), decimals)
+	row := func(name string, now float64, values []float64) sheetRow {
+		r := sheetRow{cells: []any{name, figure{now, 0}}}
+		for _, q := range [3]float64{0.1, 0.5, 0.9} {
+			r.cells = append(r.cells, figure{plan.Quantile(values, q), 0})
 		}
 		return r
 	}
-	return [][5]string{
-		row(c.Page.T(words.YearsBought), total.BoughtJ/simulate.JPerKWh, spread.BoughtKWh, 0),
-		row(c.Page.View.Words.Text(words.YearsCost, c.Page.Store.Scenario.Currency), total.Cost, spread.Cost, 0),
-		row(c.Page.T(words.YearsCool), float64(total.CoolDays), spread.CoolDays, 0),
+	sh := &sheet{id: "years-table", caption: c.Page.T(words.YearsName), head: []string{c.Page.T(words.WorthFigure)}, rows: []sheetRow{
+		row(c.Page.T(words.YearsBought), total.BoughtJ/simulate.JPerKWh, spread.BoughtKWh),
+		row(c.Page.View.Words.Text(words.YearsCost, c.Page.Store.Scenario.Currency), total.Cost, spread.Cost),
+		row(c.Page.T(words.YearsCool), float64(total.CoolDays), spread.CoolDays),
+	}}
+	for _, key := range yearHeads {
+		sh.head = append(sh.head, c.Page.T(key))
 	}
+	return sh
 }

@@ -7,8 +7,8 @@ import (
 	"math"
 	"syscall/js"
 
-	"suncask/ui"
 	"suncask/ui/curve"
+	"suncask/ui/view"
 )
 
 // charts hands numbers to the page's script, which draws them.
@@ -54,16 +54,30 @@ func (c *charts) show(a *app, name string, data *curve.Data) {
 	c.api.Call("data", name, c.buffer, len(c.numbers))
 }
 
+// name names the nodes of an energy flow.
+func (c *charts) name(id string, names []string) {
+	if c.mounted[id] {
+		list := make([]any, len(names))
+		for i, n := range names {
+			list[i] = n
+		}
+		c.api.Call("names", id, list)
+	}
+}
+
 // showStrip draws the day's chart, which every frame of a gesture moves.
 func (a *app) showStrip() { a.charts.show(a, "strip", a.view.Strip(a.store)) }
 
 // showCharts draws all charts that the page has.
 func (a *app) showCharts() {
 	a.showStrip()
-	if a.page.Shows(ui.WiringPanel) {
-		a.charts.show(a, "iv", a.view.IV(a.store))
-	}
-	if a.page.Shows(ui.WeatherPanel) {
-		a.charts.show(a, "climate", a.view.Climate(a.store))
+	for _, id := range view.Charts() {
+		if a.document.Call("getElementById", id).Truthy() {
+			a.charts.show(a, id, a.view.Chart(a.store, id))
+			if id == "flow" {
+				names := a.view.FlowNames(a.store)
+				a.charts.name(id, names[:])
+			}
+		}
 	}
 }

@@ -307,7 +307,7 @@ func (a *app) onClick(e js.Value) {
 		}
 		return
 	}
-	if a.tapLandscape(e) {
+	if a.tapPicture(e) {
 		return
 	}
 	if button := closest(e, "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {

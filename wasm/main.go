@@ -90,11 +90,10 @@ type app struct {
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
-	stopYears        func() // ends the run of many years, nil if none is on its way
-	stopLand         func() // ends the landscape, nil if none is on its way
-	landMessages     int    // of it so far
-	reading          int    // counts weather files, so that a newer one ends an older
-	reveal           string // id of an element to bring into sight
+	stops            [state.JobCount]func() // end jobs that are on their way, nil of others
+	landParts        int                    // of a landscape so far
+	reading          int                    // counts weather files, so that a newer one ends an older
+	reveal           string                 // id of an element to bring into sight
 	toReveal         js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers

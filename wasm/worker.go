@@ -2,12 +2,16 @@
 
 package main
 
-import "syscall/js"
+import (
+	"syscall/js"
+
+	"suncask/ui/state"
+)
 
 // inWorker gives a job to the same program in a worker. said takes its messages; broke is
 // called, perhaps before inWorker returns, where there are no workers or this one fails.
 // stop ends the job at once; it must be called when the job is over.
-func (a *app) inWorker(kind, link string, said func(data js.Value), broke func()) (stop func()) {
+func (a *app) inWorker(j state.Job, link string, said func(data js.Value), broke func()) (stop func()) {
 	if !a.window.Get("Worker").Truthy() {
 		later := js.FuncOf(func(js.Value, []js.Value) any { broke(); return nil })
 		a.window.Call("setTimeout", later, 0)
@@ -22,23 +26,12 @@ func (a *app) inWorker(kind, link string, said func(data js.Value), broke func()
 	onBroke := a.guarded(func(js.Value) { broke() })
 	worker.Set("onmessage", onSaid)
 	worker.Set("onerror", onBroke)
-	worker.Call("postMessage", map[string]any{"kind": kind, "link": link, "record": record})
+	worker.Call("postMessage", map[string]any{"kind": int(j), "link": link, "record": record})
 	return func() {
 		worker.Call("terminate")
 		onSaid.Release()
 		onBroke.Release()
 	}
-}
-
-// work is the program in a worker: it does the job that it was given and ends.
-func work(self js.Value) {
-	job := self.Get("job")
-	link, record := job.Get("link").String(), recordOf(job.Get("record").String())
-	if job.Get("kind").String() == "landscape" {
-		workLandscape(self, link, record)
-		return
-	}
-	workYears(self, link, record)
 }
 
 func numbers(list js.Value) []float64 {

@@ -121,6 +121,17 @@ func positiveRoots(c []float64) (roots []float64) {
 	return roots
 }
 
+// Cumulative are the sums of payments up to each, discounted at a rate.
+func Cumulative(rate float64, payments []float64) []float64 {
+	list, sum, factor := make([]float64, len(payments)), 0.0, 1.0
+	for t, f := range payments {
+		sum += f * factor
+		list[t] = sum
+		factor /= 1 + rate
+	}
+	return list
+}
+
 // Payback is after how many years the payments, discounted at a rate, have first come back
 // to nothing, joined straight within a year; 0 at the rate leaves them as they are. ok is
 // false where they never do.

@@ -3,9 +3,11 @@ package plan
 import (
 	"cmp"
 	"iter"
+	"math"
 	"slices"
 
 	"suncask/engine/scenario"
+	"suncask/engine/simulate"
 )
 
 // costSlack is the yearly cost below which two choices count as equal.
@@ -102,11 +104,7 @@ func (b *Best) better(o Outcome, w Window, than Outcome, thanW Window) bool {
 // search tries windows; it yields after each simulated year.
 func (b *Best) search(yield func(struct{}) bool) {
 	try := func(w Window) (o Outcome, on bool) {
-		w = w.normal()
-		o, fresh := b.grid.At(w)
-		if !b.some || b.better(o, w, b.out, b.at) {
-			b.at, b.out, b.some = w, o, true
-		}
+		o, fresh := b.take(w)
 		return o, !fresh || yield(struct{}{})
 	}
 	s := &b.grid.p.Scenario
@@ -117,19 +115,29 @@ func (b *Best) search(yield func(struct{}) bool) {
 	on, done := true, false
 	var from []Window
 	if b.grid.p.OnePrice() && s.Rule == scenario.WholeWindow && s.RescueL == 0 {
-		from, on, done = b.walk(try)
+		from, on, done = b.walk(try, yield)
 	}
 	if on && !done {
-		from, on = b.coarse(steps, try)
+		from, on = b.coarse(steps, yield)
 	}
 	for _, w := range from {
 		if on {
-			on = b.descend(w, try)
+			on = b.descend(w, try, yield)
 		}
 	}
 	if on && steps == fineSteps {
 		b.flood(try)
 	}
+}
+
+// take makes a window the best so far where it is; fresh tells whether it was simulated now.
+func (b *Best) take(w Window) (o Outcome, fresh bool) {
+	w = w.normal()
+	o, fresh = b.grid.At(w)
+	if !b.some || b.better(o, w, b.out, b.at) {
+		b.at, b.out, b.some = w, o, true
+	}
+	return o, fresh
 }
 
 // starts is from how many windows the small moves begin.
@@ -174,7 +182,7 @@ const missSlack = 20
 
 // walk goes along the shortest windows that keep the promise: the later the start, the
 // later the end. done is false where no window keeps it.
-func (b *Best) walk(try func(Window) (Outcome, bool)) (kept []Window, on, done bool) {
+func (b *Best) walk(try func(Window) (Outcome, bool), yield func(struct{}) bool) (kept []Window, on, done bool) {
 	for _, w := range []Window{{0, 0}, {0, Places}} {
 		o, on := try(w)
 		if !on || w.Steps == 0 && o.CoolUses <= b.accept { // nothing is cheaper than no backup
@@ -186,11 +194,14 @@ func (b *Best) walk(try func(Window) (Outcome, bool)) (kept []Window, on, done b
 	}
 	for start, end := 0, 0; start < Places; {
 		w := Window{start, end - start}
-		o, on := try(w)
-		if !on {
+		_, keeps := b.grid.Within(w, simulate.Limits{CoolUses: b.accept, Cost: math.Inf(1)})
+		if keeps {
+			b.take(w)
+		}
+		if !yield(struct{}{}) {
 			return nil, false, true
 		}
-		if o.CoolUses <= b.accept {
+		if keeps {
 			kept = append(kept, w.normal())
 			start++
 			end = max(end, start)
@@ -230,23 +241,36 @@ func (b *Best) flood(try func(Window) (Outcome, bool)) {
 // floodCost is how much dearer than the best a window may be whose neighbours are tried.
 const floodCost = 1.03
 
+// coarseCost is how many times dearer than the best so far a window may be that is tried
+// to its year's end.
+const coarseCost = 2
+
 // How far apart windows are tried at first.
 const (
 	coarseSteps = 6
 	fineSteps   = 2
 )
 
-func (b *Best) coarse(apart int, try func(Window) (Outcome, bool)) (list []Window, on bool) {
+func (b *Best) coarse(apart int, yield func(struct{}) bool) (list []Window, on bool) {
+	b.take(Window{0, Places}) // limits hold once one keeps the promise
 	for steps := 0; steps <= Places; steps += apart {
 		for start := 0; start < Places; start += apart {
 			w := Window{start, steps}.normal()
 			if w.Start != start {
 				break // none, and all day, have one start
 			}
-			if _, on := try(w); !on {
+			// Far beyond the promise or the cost nothing is worth a closer look.
+			most := simulate.NoLimits
+			if b.some && b.out.CoolUses <= b.accept {
+				most = simulate.Limits{CoolUses: 2*b.accept + missSlack, Cost: coarseCost * b.out.Cost}
+			}
+			if _, ok := b.grid.Within(w, most); ok {
+				b.take(w)
+				list = append(list, w)
+			}
+			if !yield(struct{}{}) {
 				return nil, false
 			}
-			list = append(list, w)
 			if steps == 0 || steps == Places {
 				break
 			}
@@ -257,7 +281,7 @@ func (b *Best) coarse(apart int, try func(Window) (Outcome, bool)) (list []Windo
 
 // descend moves the edges of a window, singly and together, as long as it gets better,
 // in ever smaller steps.
-func (b *Best) descend(at Window, try func(Window) (Outcome, bool)) (on bool) {
+func (b *Best) descend(at Window, try func(Window) (Outcome, bool), yield func(struct{}) bool) (on bool) {
 	out, on := try(at)
 	if !on {
 		return false
@@ -268,6 +292,14 @@ func (b *Best) descend(at Window, try func(Window) (Outcome, bool)) (on bool) {
 			w := Window{at.Start + m.Start, at.Steps + m.Steps}
 			if w.Steps < 0 || w.Steps > Places {
 				continue
+			}
+			if out.CoolUses <= b.accept { // what misses the promise or costs more is no better
+				if _, ok := b.grid.Within(w, simulate.Limits{CoolUses: b.accept, Cost: out.Cost + costSlack}); !ok {
+					if !yield(struct{}{}) {
+						return false
+					}
+					continue
+				}
 			}
 			o, on := try(w)
 			if !on {

@@ -63,6 +63,6 @@ func candidates(s *scenario.Scenario) (list []Fix) {
 		}
 	}
 	try(OneModule, scenario.Modules, s.ModuleCost, 0, func(t *scenario.Scenario) { t.Modules++ })
-	try(MoreLitres, scenario.TankLitres, 0, 0, func(t *scenario.Scenario) { t.TankLitres += 50 })
+	try(MoreLitres, scenario.TankLitres, s.TankCost, 0, func(t *scenario.Scenario) { t.TankLitres += 50 })
 	return list
 }

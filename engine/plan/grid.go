@@ -44,16 +44,26 @@ type Outcome struct {
 // first asked for.
 type Grid struct {
 	p      *simulate.Prepared
-	second scenario.Span
-	known  [][Places + 1]Outcome // by start
-	ws     simulate.Workspace
-	year   simulate.Year
+	run    func(Window) Outcome
+	upTo   func(w Window, most simulate.Limits) (o Outcome, ok bool)
+	beyond map[Window]simulate.Limits // that a window was found to exceed, outcome unknown
+	known  [][Places + 1]Outcome      // by start
 	runs   int
 }
 
 // NewGrid is the grid of a prepared house, beside a second window.
 func NewGrid(p *simulate.Prepared, second scenario.Span) *Grid {
-	return &Grid{p: p, second: second, known: make([][Places + 1]Outcome, Places)}
+	g := &Grid{p: p, known: make([][Places + 1]Outcome, Places), beyond: map[Window]simulate.Limits{}}
+	ws, year := new(simulate.Workspace), new(simulate.Year)
+	g.run = func(w Window) Outcome {
+		p.RunYear(w.Backup(second), ws, year)
+		return Outcome{Cost: year.Total.Cost, CoolUses: year.Total.CoolUses}
+	}
+	g.upTo = func(w Window, most simulate.Limits) (o Outcome, ok bool) {
+		ok = p.RunUpTo(w.Backup(second), most, ws, year)
+		return Outcome{Cost: year.Total.Cost, CoolUses: year.Total.CoolUses}, ok
+	}
+	return g
 }
 
 // At returns the outcome of a window; fresh tells whether it was simulated now.
@@ -61,11 +71,32 @@ func (g *Grid) At(w Window) (o Outcome, fresh bool) {
 	w = w.normal()
 	at := &g.known[w.Start][w.Steps]
 	if fresh = !at.known; fresh {
-		g.p.RunYear(w.Backup(g.second), &g.ws, &g.year)
+		*at = g.run(w)
+		at.known = true
 		g.runs++
-		*at = Outcome{g.year.Total.Cost, g.year.Total.CoolUses, true}
 	}
 	return *at, fresh
+}
+
+// Within returns the outcome of a window, or false, in less time than At, where it is
+// beyond the limits.
+func (g *Grid) Within(w Window, most simulate.Limits) (o Outcome, ok bool) {
+	w = w.normal()
+	at := &g.known[w.Start][w.Steps]
+	if at.known {
+		return *at, at.CoolUses <= most.CoolUses && at.Cost <= most.Cost
+	}
+	if cut, was := g.beyond[w]; was && cut.CoolUses >= most.CoolUses && cut.Cost >= most.Cost {
+		return o, false
+	}
+	g.runs++
+	if o, ok = g.upTo(w, most); ok {
+		*at = o
+		at.known = true
+	} else {
+		g.beyond[w] = most
+	}
+	return o, ok
 }
 
 // Runs is how many years were simulated.

@@ -29,13 +29,16 @@ func (s *Savings) AtEqualComfort() float64 {
 	return s.AllDay.Cost - s.Now.Cost - perJ*(s.Now.ShortfallJ-s.AllDay.ShortfallJ)
 }
 
-// SystemCost is what a scenario's system costs today.
+// SystemCost is what a scenario's system costs today; nothing without modules.
 func SystemCost(s *scenario.Scenario) float64 {
-	cost := s.FixedCost
+	modules := 0
 	for _, plane := range s.Planes() {
-		cost += float64(plane.Modules) * s.ModuleCost
+		modules += plane.Modules
 	}
-	return cost
+	if modules == 0 {
+		return 0
+	}
+	return s.FixedCost + float64(modules)*s.ModuleCost
 }
 
 // Bill is a house's electricity bill of a year in which its water costs so much.

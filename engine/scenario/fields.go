@@ -61,6 +61,7 @@ const (
 	ConverterHighV
 	ConverterW
 	ElementV
+	SupplyV
 	Price
 	LowPrice
 	LowFrom
@@ -74,6 +75,7 @@ const (
 	Currency
 	ModuleCost
 	FixedCost
+	TankCost
 	ReplaceCost
 	ReplaceYear
 	UpkeepCost
@@ -91,6 +93,7 @@ const (
 	OutTo
 	AwayFrom
 	AwayDays
+	MeterKWh
 	ElementsBy
 	UpperPct
 	LowerPct
@@ -338,6 +341,7 @@ var fields = [fieldCount]Field{
 	{ID: ConverterHighV, Key: "convhigh", Unit: Volt, Min: 10, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.ConverterHighV }},
 	{ID: ConverterW, Key: "convw", Unit: Watt, Min: 100, Max: 20000, Step: 10, at: func(s *Scenario) any { return &s.ConverterW }},
 	{ID: ElementV, Key: "volts", Unit: Volt, Min: 12, Max: 480, Step: 1, at: func(s *Scenario) any { return &s.ElementV }},
+	{ID: SupplyV, Key: "mains", Unit: Volt, Min: 90, Max: 260, Step: 1, at: func(s *Scenario) any { return &s.SupplyV }},
 	{ID: Price, Key: "price", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.Price }},
 	{ID: LowPrice, Key: "low", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.LowPrice }},
 	{ID: LowFrom, Key: "lowfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowFrom }},
@@ -351,6 +355,7 @@ var fields = [fieldCount]Field{
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: ModuleCost, Key: "modcost", Unit: Money, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.ModuleCost }},
 	{ID: FixedCost, Key: "fixcost", Unit: Money, Min: 0, Max: 1e8, Step: 1, at: func(s *Scenario) any { return &s.FixedCost }},
+	{ID: TankCost, Key: "newtank", Unit: Money, Min: 0, Max: 1e9, Step: 1, at: func(s *Scenario) any { return &s.TankCost }},
 	{ID: ReplaceCost, Key: "recost", Unit: Money, Min: 0, Max: 1e8, Step: 1, at: func(s *Scenario) any { return &s.ReplaceCost }},
 	{ID: ReplaceYear, Key: "reyear", Unit: Year, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.ReplaceYear }},
 	{ID: UpkeepCost, Key: "upkeep", Unit: MoneyAYear, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.UpkeepCost }},
@@ -368,6 +373,7 @@ var fields = [fieldCount]Field{
 	{ID: OutTo, Key: "outto", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.OutTo }},
 	{ID: AwayFrom, Key: "away", Kind: Choice, Max: 11, Step: 1, Choices: []string{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"}, at: func(s *Scenario) any { return &s.AwayFrom }},
 	{ID: AwayDays, Key: "awaydays", Unit: Day, Min: 0, Max: 60, Step: 1, at: func(s *Scenario) any { return &s.AwayDays }},
+	{ID: MeterKWh, Key: "meter", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.MeterKWh }},
 	{ID: ElementsBy, Key: "elements", Kind: Choice, Max: 3, Step: 1, Choices: []string{"one", "two", "both", "tanks"}, at: func(s *Scenario) any { return &s.Elements }},
 	{ID: UpperPct, Key: "upper", Unit: Percent, Min: 10, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.UpperPct }},
 	{ID: LowerPct, Key: "lower", Unit: Percent, Min: 0, Max: 50, Step: 1, at: func(s *Scenario) any { return &s.LowerPct }},

@@ -170,6 +170,7 @@ type Scenario struct {
 	ConverterHighV float64
 	ConverterW     float64
 	ElementV       float64 // rated
+	SupplyV        float64 // of the grid at the element
 
 	Price    float64 // a kWh
 	LowPrice float64 // a kWh in the low-price hours
@@ -186,6 +187,7 @@ type Scenario struct {
 
 	ModuleCost   float64 // each, with its mounting
 	FixedCost    float64 // of the rest, labour too
+	TankCost     float64 // of another tank
 	ReplaceCost  float64 // of the converter
 	ReplaceYear  int     // 0: never
 	UpkeepCost   float64 // a year
@@ -203,6 +205,7 @@ type Scenario struct {
 	OutTo      int
 	AwayFrom   int8 // month on whose first day AwayDays begin
 	AwayDays   int
+	MeterKWh   float64 // bought in Month by a meter; 0: none
 	Elements   Elements
 	UpperPct   float64 // water below the upper element, % of the tank
 	LowerPct   float64 // water below the lower, or only, element
@@ -251,9 +254,9 @@ func Defaults(version int) Scenario {
 		Modules: 4, ModuleW: 400, TiltDeg: 35, AzimuthDeg: 180,
 		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
-		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230,
+		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230, SupplyV: 230,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR", OtherKWh: 200, GridCO2: 166,
-		ModuleCost: 150, FixedCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
+		ModuleCost: 150, FixedCost: 900, TankCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
 		Backup:     Backup{Start: 15 * 60, End: 18 * 60},
 		AcceptUses: 5, KeepL: 80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
 	}
@@ -278,6 +281,9 @@ func (s *Scenario) Settle() {
 	}
 	if !s.Known.Has(ShortA) {
 		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
+	}
+	if !s.Known.Has(SupplyV) {
+		s.SupplyV = math.Min(FieldOf(SupplyV).Max, math.Max(FieldOf(SupplyV).Min, s.ElementV))
 	}
 	if !s.Known.Has(LowerPct) {
 		s.LowerPct = UprightLowerPct

@@ -16,6 +16,7 @@ type Point struct {
 	UsableL float64 // litres at ShowerC that could be drawn in one go
 	Cost    float64 // spent since midnight
 	BoughtJ float64 // since midnight
+	SunJ    float64 // into the water, since midnight
 	MeanC   float64
 
 	from, count int     // its layers
@@ -50,7 +51,7 @@ func (tr *Trace) point(r *dayRun, at, coldC float64, f *Flows) {
 	}
 	t, sun := &r.ws.tank, &r.ws.sunTank
 	p := Point{
-		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, MeanC: t.MeanC(),
+		Minute: at / 60, UsableL: r.usable(coldC), Cost: f.Cost, BoughtJ: f.BoughtJ, SunJ: f.SunJ, MeanC: t.MeanC(),
 		from: len(tr.layers), count: t.Len(),
 	}
 	for i := range r.ws.served {

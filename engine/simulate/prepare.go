@@ -154,7 +154,7 @@ func (p *Prepared) setTank() {
 	p.sunTankParams.Litres = s.SunTankL
 	p.sunTankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.SunTankL
 	p.sunTankParams.LossWPerK = s.SunTankKWh * 1000 / 24 / scenario.LossTestK
-	p.backupW = s.ElementW
+	p.backupW = s.ElementW * (s.SupplyV / s.ElementV) * (s.SupplyV / s.ElementV) // P = V^2/R
 	p.roomC = s.RoomC
 	if s.RoomBy == 1 {
 		p.roomC = 0

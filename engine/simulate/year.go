@@ -26,6 +26,30 @@ const firstWeek = 7
 // RunYear simulates 365 days with those backup hours. It allocates nothing once
 // ws has run the same scenario.
 func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
+	p.runYear(b, nil, NoLimits, ws, out)
+}
+
+// RunMonths is RunYear with hours for each month.
+func (p *Prepared) RunMonths(months *[12]scenario.Backup, ws *Workspace, out *Year) {
+	p.runYear(months[0], months, NoLimits, ws, out)
+}
+
+// Limits end a year early.
+type Limits struct {
+	CoolUses int32
+	Cost     float64 // does not end years in which something is paid for what is fed back
+}
+
+// NoLimits end no year.
+var NoLimits = Limits{math.MaxInt32, math.Inf(1)}
+
+// RunUpTo is RunYear that ends, with false, on the day on which more uses have run cool,
+// or more has been spent, than the limits say; then out is not to be used.
+func (p *Prepared) RunUpTo(b scenario.Backup, most Limits, ws *Workspace, out *Year) bool {
+	return p.runYear(b, nil, most, ws, out)
+}
+
+func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most Limits, ws *Workspace, out *Year) bool {
 	p.timeline(b, ws, false)
 	r := p.start(b, ws)
 	out.Total = Flows{}
@@ -34,8 +58,15 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	var f Flows
 	r.repeatFirstWeek()
 	kelvinJ := p.Litres() * tank.HeatCapacity // content is referred to 0 degC: water may have none
-	day := 0
+	day, cool, cost := 0, int32(0), 0.0
+	if p.bill.exportPerJ > 0 {
+		most.Cost = math.Inf(1)
+	}
 	for m := range 12 {
+		if months != nil {
+			p.timeline(months[m], ws, false)
+			r.keep(months[m])
+		}
 		for range climate.DaysIn[m] {
 			r.save(&out.Midnight[day])
 			content := r.content()
@@ -45,6 +76,11 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
 			out.Day[day] = f
 			out.Month[m].add(&f)
+			cool += f.CoolUses
+			cost += f.Cost
+			if cool > most.CoolUses || cost > most.Cost {
+				return false
+			}
 			day++
 		}
 		out.Month[m].Cost += p.blocks(out.Month[m].BaseJ)
@@ -52,6 +88,7 @@ func (p *Prepared) RunYear(b scenario.Backup, ws *Workspace, out *Year) {
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()
 	out.Err = ws.tank.Err()
+	return true
 }
 
 // repeatFirstWeek gives a year's tank its start.
@@ -66,9 +103,14 @@ func (r *dayRun) repeatFirstWeek() {
 // start makes the tank ready at its thermostat's temperature.
 func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
 	r := &ws.run
-	*r = dayRun{p: p, ws: ws, hours: b, open0: open(b)}
-	r.stillOpen = r.open0
+	*r = dayRun{p: p, ws: ws}
+	r.keep(b)
 	p.thermostats(r)
 	p.fill(ws, p.Scenario.SetC)
 	return r
+}
+
+// keep makes hours those of the days to come.
+func (r *dayRun) keep(b scenario.Backup) {
+	r.hours, r.open0, r.stillOpen = b, open(b), open(b)
 }

@@ -179,7 +179,7 @@ func TestYears_InAWorker(t *testing.T) {
 		if blocked {
 			b.eval(`delete window.Worker; 0`, new(any))
 		}
-		b.run(chromedp.Click("#panel-weather"), chromedp.ScrollIntoView("#years"), chromedp.Click("#years"))
+		b.run(chromedp.Click("#panel-weather"), chromedp.ScrollIntoView("#years-button"), chromedp.Click("#years-button"))
 		b.until(`document.querySelector('#years-status').textContent.includes('of 60 years')`)
 		b.until(`document.querySelectorAll('#years-table tr').length === 4`)
 		var row []string

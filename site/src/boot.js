@@ -1,4 +1,7 @@
 import { load } from './load.js'
+import { picture } from './picture.js'
+
+window.suncaskPicture = picture
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset

@@ -1,12 +1,12 @@
 // The charts: ECharts with what they need and nothing else. Their options are
 // written when the site is built; the program hands over only numbers.
 import { init, use } from 'echarts/core'
-import { BarChart, LineChart } from 'echarts/charts'
+import { BarChart, LineChart, SankeyChart } from 'echarts/charts'
 import { GridComponent } from 'echarts/components'
 import { SVGRenderer } from 'echarts/renderers'
 import themes from '../../dist/charts.json'
 
-use([BarChart, LineChart, GridComponent, SVGRenderer])
+use([BarChart, LineChart, SankeyChart, GridComponent, SVGRenderer])
 
 const charts = {}
 
@@ -20,8 +20,9 @@ window.suncaskCharts = {
     box.className = 'chart-box'
     host.append(box)
     const drawn = init(box, null, { renderer: 'svg' })
-    drawn.setOption(themes[dark ? 'dark' : 'light'][name])
-    charts[name] = { drawn, ends: [] }
+    const described = themes[dark ? 'dark' : 'light'][name]
+    drawn.setOption(described)
+    charts[name] = { drawn, described, ends: [] }
   },
   // data takes numbers as little-endian doubles: how many vertical axes, their ends,
   // the ends across, then for each series its length and its points.
@@ -40,6 +41,11 @@ window.suncaskCharts = {
       }
       series.push({ data: points })
     }
+    const flow = chart.described.series[0]
+    if (flow.type === 'sankey') { // drawn once its nodes are named
+      chart.links = flow.links.map((link, i) => ({ ...link, value: series[0].data[i][1] }))
+      return
+    }
     const change = { series }
     if (ends.some((v, i) => v !== chart.ends[i])) {
       chart.ends = ends
@@ -51,6 +57,16 @@ window.suncaskCharts = {
       }
     }
     chart.drawn.setOption(change, { lazyUpdate: false, silent: true })
+  },
+  // names draws an energy flow whose nodes have these names; those without energy are left out.
+  names (name, names) {
+    const chart = charts[name]
+    const links = chart.links.filter(link => link.value > 0)
+    const used = new Set(links.flatMap(link => [link.source, link.target]))
+    const data = names.map((name, i) => ({ name, itemStyle: chart.described.series[0].data[i].itemStyle })).filter((_, i) => used.has(i))
+    chart.drawn.setOption({
+      series: [{ data, links: links.map(link => ({ source: names[link.source], target: names[link.target], value: link.value })) }]
+    })
   },
   // series returns the points that are drawn, for scripts and tests.
   series (name) {

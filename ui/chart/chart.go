@@ -21,7 +21,8 @@ var (
 func All() ([]byte, error) {
 	themes := map[string]map[string]*options{}
 	for name, p := range map[string]Palette{"light": LightTheme, "dark": DarkTheme} {
-		themes[name] = map[string]*options{"strip": p.strip(), "climate": p.climate(), "iv": p.iv()}
+		themes[name] = map[string]*options{"strip": p.strip(), "climate": p.climate(), "iv": p.iv(),
+			"year": p.year(), "cash": p.cash(), "lengths": p.lengths(), "flow": p.flow()}
 	}
 	return json.Marshal(themes)
 }
@@ -29,6 +30,7 @@ func All() ([]byte, error) {
 // series is a line or bars of a chart; go-echarts' own ties a series to its page.
 type series struct {
 	Type       string          `json:"type"`
+	Stack      string          `json:"stack,omitempty"`
 	XAxisIndex int             `json:"xAxisIndex"`
 	YAxisIndex int             `json:"yAxisIndex"`
 	ShowSymbol bool            `json:"showSymbol"`
@@ -38,14 +40,25 @@ type series struct {
 	AreaStyle  *opts.AreaStyle `json:"areaStyle,omitempty"`
 	ItemStyle  *opts.ItemStyle `json:"itemStyle,omitempty"`
 	Data       []any           `json:"data"`
+
+	// Of an energy flow.
+	Links            []link      `json:"links,omitempty"`
+	Left             string      `json:"left,omitempty"`
+	Right            string      `json:"right,omitempty"`
+	Top              string      `json:"top,omitempty"`
+	Bottom           string      `json:"bottom,omitempty"`
+	NodeWidth        int         `json:"nodeWidth,omitempty"`
+	NodeGap          int         `json:"nodeGap,omitempty"`
+	LayoutIterations int         `json:"layoutIterations"`
+	Label            *opts.Label `json:"label,omitempty"`
 }
 
 type options struct {
 	Animation bool            `json:"animation"`
 	TextStyle *opts.TextStyle `json:"textStyle"`
-	Grid      []opts.Grid     `json:"grid"`
-	XAxis     []opts.XAxis    `json:"xAxis"`
-	YAxis     []opts.YAxis    `json:"yAxis"`
+	Grid      []opts.Grid     `json:"grid,omitempty"`
+	XAxis     []opts.XAxis    `json:"xAxis,omitempty"`
+	YAxis     []opts.YAxis    `json:"yAxis,omitempty"`
 	Series    []series        `json:"series"`
 }
 

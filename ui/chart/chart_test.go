@@ -26,6 +26,10 @@ func TestAll_MatchesData(t *testing.T) {
 		"strip":   {curve.StripAxes, curve.StripSeries},
 		"climate": {curve.ClimateAxes, curve.ClimateSeries},
 		"iv":      {curve.IVAxes, curve.IVSeries},
+		"year":    {1, curve.YearSeries},
+		"cash":    {1, curve.CashSeries},
+		"lengths": {curve.LengthAxes, curve.LengthSeries},
+		"flow":    {0, 1},
 	}
 	for _, theme := range []string{"light", "dark"} {
 		if len(themes[theme]) != len(want) {
@@ -37,7 +41,7 @@ func TestAll_MatchesData(t *testing.T) {
 				t.Errorf("%s, %s: %+v", theme, name, o)
 			}
 			for i, s := range o.Series {
-				if s.Type != "line" && s.Type != "bar" {
+				if s.Type != "line" && s.Type != "bar" && !(s.Type == "sankey" && name == "flow") {
 					t.Errorf("%s, %s: series %d: %+v", theme, name, i, s)
 				}
 			}

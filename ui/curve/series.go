@@ -46,3 +46,52 @@ const (
 	TempAxis
 	ClimateAxes
 )
+
+// Series of the year's chart: months of kWh.
+const (
+	FromSun = iota
+	FromGrid
+	Lost
+	UnusedSun
+	YearSeries
+)
+
+// Series of the chart of payments: years of money.
+const (
+	Cash      = iota // cumulative
+	CashToday        // the same at today's value
+	CashZero
+	CashSeries
+)
+
+// Series of the chart over the window's length, hours.
+const (
+	LengthCost = iota // a year
+	LengthCool        // uses a year
+	CostHere
+	CoolHere
+	LengthSeries
+)
+
+// LengthAxes is how many vertical axes it has.
+const LengthAxes = 2
+
+// Nodes of the energy flow.
+const (
+	NodeSun    = iota // what the modules could give
+	NodeGrid          // bought
+	NodeTank          // into the water
+	NodeWiring        // lost on the way to the element
+	NodeDisplaced
+	NodeFull
+	NodeTap
+	NodePipes
+	NodeRoom
+	FlowNodes
+)
+
+// FlowLinks are from which node to which energy flows.
+var FlowLinks = [...][2]int{
+	{NodeSun, NodeTank}, {NodeSun, NodeWiring}, {NodeSun, NodeDisplaced}, {NodeSun, NodeFull}, {NodeGrid, NodeTank},
+	{NodeTank, NodeTap}, {NodeTank, NodePipes}, {NodeTank, NodeRoom},
+}

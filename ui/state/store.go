@@ -15,7 +15,6 @@ import (
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
-	"suncask/ui/landscape"
 )
 
 // undoDepth is how many changes can be taken back.
@@ -62,18 +61,20 @@ type Store struct {
 
 	Ahead Ahead // the held grip's other places
 
-	find     *plan.Best     // the search for better hours, nil if none runs
-	land     *landscape.Map // of all hours, nil if never asked for
-	landOf   scenario.Scenario
+	find     *plan.Best // the search for better hours, nil if none runs
 	findFrom scenario.Scenario
 
-	spread   Spread
-	spreadOf scenario.Scenario
+	tasks [JobCount]task
 
 	rules   memo[[3]simulate.Flows]
 	hygiene memo[simulate.Hygiene]
 	boost   memo[simulate.Boost]
 	savings memo[plan.Savings]
+
+	calibration memo[calibrated]
+	replay      *simulate.Day
+	replayOf    scenario.Scenario
+	replayDay   int
 
 	refusedMonth int // of the monthly value in Refused
 

@@ -10,7 +10,7 @@ import (
 // Climate returns the data of the climate's chart: months 1 to 12; valid until the
 // next call.
 func (v *View) Climate(s *state.Store) *curve.Data {
-	c, p := &v.climate, &s.Prepared.Weather.Place
+	c, p := &v.chart, &s.Prepared.Weather.Place
 	c.Clear(curve.ClimateAxes, curve.ClimateSeries)
 	cold := s.ColdMonths()
 	light, low, high := 0.0, 0.0, 0.0

@@ -21,7 +21,7 @@ const (
 
 // IV returns the data of the strings' chart; valid until the next call.
 func (v *View) IV(s *state.Store) *curve.Data {
-	c := &v.iv
+	c := &v.chart
 	c.Clear(curve.IVAxes, curve.IVSeries)
 	mostV, mostA := 1.0, 0.1
 	for i, g := range ivLights {

@@ -25,8 +25,8 @@ type View struct {
 	in      dial.Input
 	list    []dial.Attr
 	strip   curve.Data
-	climate curve.Data
-	iv      curve.Data
+	chart   curve.Data // of whichever chart was asked for last
+	FlowDay bool       // the energy flow is that of the day shown, not of the year
 }
 
 // New returns a view in English.
@@ -97,7 +97,7 @@ func (v *View) allHours(s *state.Store) string {
 			text += " " + v.Words.Text(words.And) + " "
 		}
 		if follows {
-			text += v.sunHours(&s.Scenario.Backup)
+			text += v.SunHours(&s.Scenario.Backup)
 		} else {
 			text += v.Hours(w)
 		}
@@ -108,8 +108,8 @@ func (v *View) allHours(s *state.Store) string {
 	return text
 }
 
-// sunHours writes hours that follow the sun: from 1 h after solar noon to 18:00.
-func (v *View) sunHours(b *scenario.Backup) string {
+// SunHours writes hours that follow the sun: from 1 h after solar noon to 18:00.
+func (v *View) SunHours(b *scenario.Backup) string {
 	edge := func(from scenario.Anchor, minutes int) string {
 		if from == scenario.Clock {
 			return format.Clock(minutes)

@@ -87,6 +87,7 @@ const (
 	PanelPrices
 	PanelWiring
 	PotentialName
+	PotentialKWh
 	PotentialAll
 	PotentialCoupling
 	PotentialCable
@@ -168,6 +169,8 @@ const (
 	FoundFewest // args: hours, accepted, cool uses
 	FoundFlat   // args: times
 	FindHelp
+	WorthFigure
+	CashYears
 	WorthName
 	WorthAllDay
 	WorthHours
@@ -195,8 +198,91 @@ const (
 	FixBrings // args: finding
 	FixesHelp
 	LandButton
-	LandStop
 	LandProgress // args: done, all
+	JobStop
+	SearchProgress // args: years
+	SaveTable
+	SavePicture
+	PanelSizes
+	SizesButton
+	SizesName
+	SizesHelp
+	ElementsButton
+	ElementsName
+	ElementsHelp
+	WaysButton
+	WaysName
+	WaysHelp
+	WayClock
+	WaySun
+	WayTwo
+	WayMonths
+	WayYears
+	OfferTry
+	OfferCost // args: currency
+	OfferCool
+	OfferSun
+	OfferWorth   // args: currency
+	OfferBest    // args: offer
+	OfferSize    // args: modules, litres, coupling, strings, hours
+	OfferElement // args: watts, hours
+	OfferMind
+	OneString
+	ManyStrings // args: strings, modules in each
+	Month
+	KeySun
+	KeyGrid
+	KeyLost
+	KeyUnused
+	HeatName
+	MonthsCost // args: currency
+	MonthsNeed
+	MonthsCan
+	YearHelp
+	CalendarName
+	CalendarNone
+	CalendarSome // args: days, dates
+	CoolBefore
+	CoolAfter
+	FlowYear
+	FlowDay
+	FlowShowYear
+	FlowShowDay
+	FlowSun
+	FlowGrid
+	FlowTank
+	FlowWiring
+	FlowDisplaced
+	FlowFull
+	FlowTap
+	FlowPipes
+	FlowRoom
+	SaveHours
+	DayOfMonth
+	HourFrom
+	HourOffer
+	HourLitres
+	HourMean
+	PanelYear
+	LengthHours
+	LengthsButton
+	LengthsName
+	LengthsProgress // args: done, all
+	KeyLengthCost   // args: currency
+	KeyLengthCool
+	CashName
+	KeyCash // args: currency
+	KeyCashToday
+	CashYear
+	CashPaid     // args: currency
+	CashSum      // args: currency
+	CashSumToday // args: currency
+	LatestStart  // args: clock times: start, end, use
+	LatestNone   // args: clock time
+	TankReady    // args: showers, duration
+	MeterFits    // args: minutes, kWh, month
+	MeterNot     // args: kWh, kWh, month
+	MeterTake
 	LandHelp
 	LandName
 	LandTwin      // args: hours, money, of the cheapest; money of none, of all day

@@ -1,0 +1,251 @@
+package plan
+
+import (
+	"iter"
+	"math"
+
+	"suncask/engine/care"
+	"suncask/engine/climate"
+	"suncask/engine/finance"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// Offer is a house as it could be, with its year.
+type Offer struct {
+	Way    Way // of setting the hours, in a search of Ways
+	To     scenario.Scenario
+	Months *[12]scenario.Backup // hours of each month, with EachMonth
+	Year   simulate.Flows       // a mean of years, with ManyYears
+	Kept   bool                 // no more uses run cool than accepted
+	Worth  float64              // today, against backup all day without modules in the house's own tank
+	Mind   []care.Code          // cautions that the house did not have
+}
+
+// Search is what kind of houses are tried.
+type Search int8
+
+const (
+	Sizes    Search = iota // numbers of modules, tanks and wirings, each with its best hours
+	Elements               // rated watts of the element, each with its best hours
+	Ways                   // of setting the hours, of the house as it is
+	Searches
+)
+
+// Run tries houses one after another. Between two simulated years it hands out nil, so
+// that a caller can stop or show progress. file is the scenario's weather record or nil.
+func (k Search) Run(p *simulate.Prepared, file *climate.Record) iter.Seq[*Offer] {
+	return func(yield func(*Offer) bool) {
+		t := trial{p: p, file: file, yield: yield, found: care.Findings(p), accept: p.Scenario.AcceptUses}
+		t.allDay = t.bare()
+		switch k {
+		case Sizes:
+			t.sizes()
+		case Elements:
+			t.elements()
+		case Ways:
+			t.ways()
+		}
+	}
+}
+
+// trial is a search on its way.
+type trial struct {
+	p      *simulate.Prepared
+	file   *climate.Record
+	yield  func(*Offer) bool
+	over   bool // the caller stopped
+	found  []care.Finding
+	accept int
+	allDay simulate.Flows // backup all day without modules
+	ws     simulate.Workspace
+	year   simulate.Year
+}
+
+// step hands out nil; false where the caller stops.
+func (t *trial) step() bool {
+	t.over = t.over || !t.yield(nil)
+	return !t.over
+}
+
+// offer hands out a house.
+func (t *trial) offer(o *Offer) {
+	if t.over {
+		return
+	}
+	o.Kept = int(o.Year.CoolUses) <= t.accept
+	o.Worth = t.worth(&o.To, &o.Year)
+	t.over = !t.yield(o)
+}
+
+// bare is the year of the house with backup all day and no modules.
+func (t *trial) bare() simulate.Flows {
+	s := withoutModules(t.p.Scenario)
+	q, err := simulate.Prepare(&s, t.file, t.p)
+	if err != nil { // the same house has been prepared with modules
+		panic("plan: " + err.Error())
+	}
+	q.RunYear(scenario.Backup{AllDay: true}, &t.ws, &t.year)
+	return t.year.Total
+}
+
+// withoutModules takes them off all planes.
+func withoutModules(s scenario.Scenario) scenario.Scenario {
+	s.Modules = 0
+	for i := range s.More {
+		s.More[i].Modules = 0
+	}
+	return s
+}
+
+// worth is the present value of a house with its year: what it saves, less what it costs.
+func (t *trial) worth(s *scenario.Scenario, year *simulate.Flows) float64 {
+	project := Project(s, t.allDay.Cost-year.Cost, 0)
+	if SystemCost(s) == 0 {
+		project.Upkeep, project.Degradation = 0, 0
+	}
+	if s.Coupling != scenario.Converter || SystemCost(s) == 0 {
+		project.Replacement = 0
+	}
+	if s.TankLitres != t.p.Scenario.TankLitres {
+		project.Cost += s.TankCost
+	}
+	return finance.NPV(project.Discount, project.Payments())
+}
+
+// best offers a house with its best hours.
+func (t *trial) best(s scenario.Scenario) {
+	q, mind, ok := t.prepare(&s)
+	if !ok {
+		return
+	}
+	b := NewBest(NewGrid(q, s.Backup.Second), t.accept)
+	for b.Step() {
+		if !t.step() {
+			b.Stop()
+			return
+		}
+	}
+	w, _, _ := b.Result()
+	s.Backup = w.Backup(s.Backup.Second)
+	s.Known = s.Known.With(scenario.BackupHours)
+	q.RunYear(s.Backup, &t.ws, &t.year)
+	t.offer(&Offer{To: s, Year: t.year.Total, Mind: mind})
+}
+
+// prepare prepares a house; ok is false for one that brings a finding that stops, or that
+// cannot be.
+func (t *trial) prepare(s *scenario.Scenario) (q *simulate.Prepared, mind []care.Code, ok bool) {
+	s.Settle()
+	if len(s.Problems()) > 0 {
+		return nil, nil, false
+	}
+	q, err := simulate.Prepare(s, t.file, t.p)
+	if err != nil {
+		return nil, nil, false
+	}
+	cautions, stops := brought(t.found, care.Findings(q))
+	for _, f := range cautions {
+		mind = append(mind, f.Code)
+	}
+	return q, mind, !stops
+}
+
+// MostModules is how many modules the sizes go up to.
+const MostModules = 12
+
+// sizes tries 0 to MostModules modules on the first plane, with the tank as it is, a
+// smaller and a larger one, and each coupling with the strings that get most of the sun
+// into the element.
+func (t *trial) sizes() {
+	for n := 0; n <= MostModules; n++ {
+		for _, litres := range tanks(t.p.Scenario.TankLitres) {
+			for coupling := scenario.Converter; coupling <= scenario.Staged; coupling++ {
+				if t.over || n == 0 && coupling > scenario.Converter {
+					break
+				}
+				if s, ok := t.wired(n, litres, coupling); ok {
+					t.best(s)
+				}
+			}
+		}
+	}
+}
+
+// tankSizes are common ones, L.
+var tankSizes = [...]float64{80, 100, 120, 150, 200, 250, 300, 400, 500, 750, 1000}
+
+// tanks are a tank's litres, and the common sizes next below and above.
+func tanks(litres float64) (list []float64) {
+	smaller, larger := 0.0, 0.0
+	for _, l := range tankSizes {
+		if l < litres {
+			smaller = l
+		} else if l > litres && larger == 0 {
+			larger = l
+		}
+	}
+	for _, l := range [...]float64{smaller, litres, larger} {
+		if l > 0 {
+			list = append(list, l)
+		}
+	}
+	return list
+}
+
+// mostParallel is how many strings are tried in parallel.
+const mostParallel = 4
+
+// wired is the house with so many modules, wired as gets most of the sun into the element
+// without a finding that stops; ok is false where there is none.
+func (t *trial) wired(modules int, litres float64, coupling scenario.Coupling) (best scenario.Scenario, ok bool) {
+	most := math.Inf(-1)
+	for parallel := 1; parallel <= mostParallel; parallel++ {
+		s := t.p.Scenario
+		s.Modules, s.TankLitres, s.Coupling, s.InString = modules, litres, coupling, 0
+		if parallel > 1 {
+			if modules%parallel != 0 || modules == 0 {
+				continue
+			}
+			s.InString = modules / parallel
+		}
+		s.Known = s.Known.With(scenario.Modules, scenario.TankLitres, scenario.CoupledBy, scenario.InString)
+		if s.TankLitres != t.p.Scenario.TankLitres {
+			scaleLoss(&s, t.p.Scenario.TankLitres)
+		}
+		q, _, fits := t.prepare(&s)
+		if fits && q.Potential.ElementJ > most {
+			best, ok, most = s, true, q.Potential.ElementJ
+		}
+	}
+	return best, ok
+}
+
+// scaleLoss gives another tank a loss in proportion to its surface, where it is a figure.
+func scaleLoss(s *scenario.Scenario, was float64) {
+	f := scenario.FieldOf(scenario.LossKWh)
+	s.LossKWh = f.Snap(math.Min(f.Max, math.Max(f.Min, s.LossKWh*math.Pow(s.TankLitres/was, 2.0/3))))
+	s.Known = s.Known.With(scenario.LossKWh)
+}
+
+// elementWatts are common elements.
+var elementWatts = [...]float64{1000, 1200, 1500, 2000, 2400, 3000, 3600}
+
+// elements tries common elements, and the house's own.
+func (t *trial) elements() {
+	own := false
+	for _, watts := range elementWatts {
+		own = own || watts == t.p.Scenario.ElementW
+		t.element(watts)
+	}
+	if !own {
+		t.element(t.p.Scenario.ElementW)
+	}
+}
+
+func (t *trial) element(watts float64) {
+	s := t.p.Scenario
+	s.ElementW = watts
+	s.Known = s.Known.With(scenario.ElementW)
+	t.best(s)
+}

@@ -1,0 +1,33 @@
+package calendar
+
+import (
+	"strings"
+	"testing"
+
+	"suncask/engine/simulate"
+)
+
+// Each day has its place, and a tap in its middle finds it.
+func TestDayAt_Property(t *testing.T) {
+	for day := range 365 {
+		x, y := corner(day)
+		if got, ok := DayAt(float64(x)+4, float64(y)+7); !ok || got != day {
+			t.Fatalf("day %d: found %d, %v", day, got, ok)
+		}
+	}
+	for _, p := range [][2]float64{{0, 40}, {Left + 30*CellWide + 4, Top + CellHigh + 7}, {100, 2}, {100, Height + 5}} {
+		if day, ok := DayAt(p[0], p[1]); ok {
+			t.Errorf("%v is day %d", p, day)
+		}
+	}
+}
+
+func TestPaths_Count(t *testing.T) {
+	y := new(simulate.Year)
+	y.Day[3].CoolUses, y.Day[200].CoolUses, y.Day[201].CoolUses = 1, 2, 9
+	for level, want := range []int{362, 1, 1, 1} {
+		if got := strings.Count(Paths(y)[level], "M"); got != want {
+			t.Errorf("level %d: %d days, want %d", level, got, want)
+		}
+	}
+}

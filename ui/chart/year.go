@@ -1,0 +1,96 @@
+package chart
+
+import (
+	"strconv"
+
+	"github.com/go-echarts/go-echarts/v2/opts"
+
+	"suncask/ui/curve"
+)
+
+func bars(colour, stack string, grid, z int) series {
+	return series{Type: "bar", Stack: stack, XAxisIndex: grid, YAxisIndex: grid, Silent: true, Z: z, ItemStyle: &opts.ItemStyle{Color: colour}, Data: []any{}}
+}
+
+// year is twelve months: heat from sun and grid as bars on each other, what the tank lost
+// and the sun that was left as lines.
+func (p *Palette) year() *options {
+	var list [curve.YearSeries]series
+	list[curve.FromSun] = bars(p.Sun, "in", 0, 2)
+	list[curve.FromGrid] = bars(p.Window, "in", 0, 2)
+	list[curve.Lost] = line(0, 3, opts.LineStyle{Color: p.Dull, Width: 2, Type: "dashed"})
+	list[curve.UnusedSun] = line(0, 3, opts.LineStyle{Color: p.Sun, Width: 2, Type: "dotted"})
+	return p.oneGrid(months(p.x(0, 0, 13, 1, true)), list[:])
+}
+
+// cash is a system's cumulative payments over the years, as they are and at today's value.
+func (p *Palette) cash() *options {
+	var list [curve.CashSeries]series
+	list[curve.Cash] = line(0, 3, opts.LineStyle{Color: p.Money, Width: 2.5})
+	list[curve.CashToday] = line(0, 2, opts.LineStyle{Color: p.Dull, Width: 1.5, Type: "dashed"})
+	list[curve.CashZero] = line(0, 1, opts.LineStyle{Color: p.Dull, Width: 1})
+	return p.oneGrid(p.x(0, 0, 1, 1, true), list[:])
+}
+
+// lengths is yearly cost over the window's length above, cool uses below; a dot each where
+// the house is.
+func (p *Palette) lengths() *options {
+	var list [curve.LengthSeries]series
+	for i, colour := range []string{p.Money, p.Water} {
+		list[curve.LengthCost+i] = line(i, 3, opts.LineStyle{Color: colour, Width: 2})
+		dot := line(i, 4, opts.LineStyle{Color: colour, Width: 0})
+		dot.ShowSymbol, dot.ItemStyle = true, &opts.ItemStyle{Color: colour}
+		list[curve.CostHere+i] = dot
+	}
+	return &options{
+		TextStyle: p.font(12),
+		Grid: []opts.Grid{
+			{Left: "44", Right: "12", Top: "12", Height: "72"},
+			{Left: "44", Right: "12", Top: "104", Height: "60"},
+		},
+		XAxis:  []opts.XAxis{p.x(0, 0, 24, 6, false), p.x(1, 0, 24, 6, true)},
+		YAxis:  []opts.YAxis{p.y(0), p.y(1)},
+		Series: list[:],
+	}
+}
+
+func (p *Palette) oneGrid(x opts.XAxis, list []series) *options {
+	return &options{
+		TextStyle: p.font(12),
+		Grid:      []opts.Grid{{Left: "48", Right: "16", Top: "12", Height: "150"}},
+		XAxis:     []opts.XAxis{x},
+		YAxis:     []opts.YAxis{p.y(0)},
+		Series:    list,
+	}
+}
+
+// flow is where energy comes from and goes to; the page gives each link its value and
+// each node its name.
+func (p *Palette) flow() *options {
+	s := series{Type: "sankey", Silent: true, Left: "4", Right: "110", Top: "8", Bottom: "8",
+		NodeWidth: 10, NodeGap: 14, LayoutIterations: 0,
+		Label:     &opts.Label{Show: opts.Bool(true), Color: p.Text, FontSize: 12, Position: "right"},
+		LineStyle: &opts.LineStyle{Color: "source", Opacity: opts.Float(0.35)}}
+	colours := [curve.FlowNodes]string{curve.NodeSun: p.Sun, curve.NodeGrid: p.Window, curve.NodeTank: p.Water, curve.NodeTap: p.Water}
+	for i, c := range colours {
+		if c == "" {
+			c = p.Dull
+		}
+		s.Data = append(s.Data, node{strconv.Itoa(i), opts.ItemStyle{Color: c}})
+	}
+	for _, l := range curve.FlowLinks {
+		s.Links = append(s.Links, link{l[0], l[1], 1})
+	}
+	return &options{TextStyle: p.font(12), Series: []series{s}}
+}
+
+type node struct {
+	Name      string         `json:"name"`
+	ItemStyle opts.ItemStyle `json:"itemStyle"`
+}
+
+type link struct {
+	Source int     `json:"source"`
+	Target int     `json:"target"`
+	Value  float64 `json:"value"`
+}

@@ -1,0 +1,32 @@
+package ui
+
+import (
+	"suncask/ui/format"
+	"suncask/ui/words"
+)
+
+// Meter says which showers fit a meter's reading.
+type Meter struct{ Page *Page }
+
+func (c *Meter) text() string {
+	fit, ok := c.Page.Store.Calibration()
+	if !ok {
+		return ""
+	}
+	w, month := c.Page.View.Words, c.Page.month()
+	if !fit.Possible {
+		return w.Text(words.MeterNot, format.Number(fit.Least, 0), format.Number(fit.Most, 0), month)
+	}
+	return w.Text(words.MeterFits, format.Number(fit.Minutes, 1), format.Number(fit.KWh, 0), month)
+}
+
+// fits tells whether there are showers to take.
+func (c *Meter) fits() bool {
+	fit, ok := c.Page.Store.Calibration()
+	return ok && fit.Possible && fit.Minutes != c.Page.Store.Scenario.ShowerMinutes
+}
+
+func (c *Meter) take() {
+	c.Page.Store.TakeCalibration()
+	c.Page.changed()
+}

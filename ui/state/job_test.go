@@ -1,0 +1,84 @@
+package state
+
+import (
+	"testing"
+
+	"suncask/engine/plan"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// Every job's parts, taken by a store, give what the engine gives; another house refuses
+// them.
+func TestJobs_Taken(t *testing.T) {
+	const link = "v=1&place=lisbon&modules=3&backup=1500-1730&month=jun"
+	for j := range JobCount {
+		s := Open(link)
+		on := s.BeginJob(j)
+		n := 0
+		for part := range Work(j, on, nil) {
+			if !s.TakePart(j, part) {
+				t.Fatalf("job %d: part %d refused", j, n)
+			}
+			if n++; n == 700 {
+				break
+			}
+		}
+		if steps, running := s.Running(j); !running || steps == 0 {
+			t.Errorf("job %d: %d steps, running %v", j, steps, running)
+		}
+		s.EndJob(j)
+		switch j {
+		case YearsJob:
+			if spread, ok := s.Spread(); !ok || len(spread.Cost) != plan.YearCount {
+				t.Errorf("%d years", len(spread.Cost))
+			}
+		case LandscapeJob:
+			m, ok := s.Landscape()
+			cost, cool, known := m.At(plan.Window{Start: 0, Steps: 16})
+			want := Open("v=1&place=lisbon&modules=3&backup=0000-0400").Results.Year.Total
+			if !ok || !known || cost != want.Cost || cool != float64(want.CoolUses) {
+				t.Errorf("midnight to four: %g and %g, want %g and %d", cost, cool, want.Cost, want.CoolUses)
+			}
+		case LengthsJob:
+			if l := s.Lengths(); len(l) != 49 || l[5].Cost != s.Results.Year.Total.Cost {
+				t.Errorf("%d lengths, the house's own %v", len(l), l)
+			}
+		default:
+			offers := s.Offers(j)
+			if len(offers) == 0 {
+				t.Fatalf("job %d: no offer", j)
+			}
+			o := offers[len(offers)-1]
+			if j == WaysJob {
+				o = offers[0]
+			}
+			s.TakeOffer(&o)
+			if got := s.Results.Year.Total; got.Cost != o.Year.Cost || got.CoolUses != o.Year.CoolUses || s.Scenario.Month != 5 {
+				t.Errorf("job %d: taken, %g and %d cool uses, offered %g and %d", j, got.Cost, got.CoolUses, o.Year.Cost, o.Year.CoolUses)
+			}
+			if len(s.Offers(j)) != len(offers) {
+				t.Errorf("job %d: the list is gone when one of it is taken", j)
+			}
+			s.Undo()
+		}
+		s.Type(scenario.People, "4")
+		if s.TakePart(j, Part{Steps: 1}) {
+			t.Errorf("job %d: another house takes parts", j)
+		}
+	}
+}
+
+// The hours of each month travel as numbers.
+func TestOfferPart_Months(t *testing.T) {
+	o := &plan.Offer{Way: plan.EachMonth, To: scenario.Defaults(scenario.LatestVersion), Months: new([12]scenario.Backup), Year: simulate.Flows{Cost: 3.5, CoolUses: 2}}
+	o.Months[2] = scenario.Backup{AllDay: true}
+	o.Months[3] = scenario.Backup{Start: 1410, End: 60}
+	back, ok := readOffer(offerPart(o), 2)
+	if !ok || *back.Months != *o.Months || back.Year != o.Year || !back.Kept {
+		t.Errorf("%+v", back)
+	}
+	if _, ok := readOffer(Part{Numbers: []float64{1, 2, 3}}, 0); ok {
+		t.Error("three numbers are no offer")
+	}
+}

@@ -1,0 +1,27 @@
+//go:build js && wasm
+
+package main
+
+import "strings"
+
+// Save hands a file to the user, as a download.
+func (a *app) Save(name, text string) {
+	kind := "text/csv"
+	if strings.HasSuffix(name, ".svg") {
+		kind = "image/svg+xml"
+	}
+	blob := a.window.Get("Blob").New([]any{text}, map[string]any{"type": kind + ";charset=utf-8"})
+	address := a.window.Get("URL").Call("createObjectURL", blob)
+	link := a.document.Call("createElement", "a")
+	link.Set("href", address)
+	link.Set("download", name)
+	link.Call("click")
+	a.window.Get("URL").Call("revokeObjectURL", address)
+}
+
+// Picture hands the picture of an element to the user.
+func (a *app) Picture(id string) {
+	if text := a.window.Call("suncaskPicture", id); text.Truthy() {
+		a.Save("suncask-"+id+".svg", text.String())
+	}
+}
