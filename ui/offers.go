@@ -33,10 +33,10 @@ func (c *Offers) sheet() *sheet {
 	}
 	best := bestOffer(list)
 	title := map[state.Job]words.Key{state.SizesJob: words.SizesName, state.ElementsJob: words.ElementsName, state.WaysJob: words.WaysName}[c.Of]
-	sh := &sheet{id: JobID(c.Of), caption: t(title), head: []string{t(words.OfferTry), c.Page.View.Words.Text(words.OfferCost, s.Scenario.Currency), t(words.OfferCool), t(words.OfferSun), c.Page.View.Words.Text(words.OfferWorth, s.Scenario.Currency)}}
+	sh := &sheet{id: JobID(c.Of), caption: t(title), head: []string{t(words.OfferTry), c.Page.View.Words.Text(words.OfferCost, s.Scenario.Currency), t(words.OfferCool), c.Page.View.Words.Text(words.OfferWorth, s.Scenario.Currency), t(words.OfferSun)}}
 	for i := range list {
 		o := &list[i]
-		r := sheetRow{cells: []any{c.what(o), figure{o.Year.Cost, 0}, figure{float64(o.Year.CoolUses), 0}, figure{100 * o.Year.SolarFraction(), 0}, figure{o.Worth, 0}}}
+		r := sheetRow{cells: []any{c.what(o), figure{o.Year.Cost, 0}, figure{float64(o.Year.CoolUses), 0}, figure{o.Worth, 0}, figure{100 * o.Year.SolarFraction(), 0}}}
 		if o == best {
 			r.mark = "best"
 			r.cells[0] = c.Page.View.Words.Text(words.OfferBest, r.cells[0])
@@ -104,7 +104,10 @@ func (c *Offers) what(o *plan.Offer) string {
 	hours := c.hours(to.Backup)
 	switch c.Of {
 	case state.SizesJob:
-		text := w.Text(words.OfferSize, to.Modules, format.Input(to.TankLitres), w.Fields[scenario.CoupledBy].Choices[to.Coupling], c.strings(to), hours)
+		text := w.Text(words.OfferNone, format.Input(to.TankLitres), hours)
+		if to.Modules > 0 {
+			text = w.Text(words.OfferSize, to.Modules, format.Input(to.TankLitres), w.Fields[scenario.CoupledBy].Choices[to.Coupling], c.strings(to), hours)
+		}
 		if len(o.Mind) > 0 {
 			text += "; " + c.Page.T(words.OfferMind)
 		}

@@ -66,7 +66,10 @@ func (c *Page) listed() (list []numbered) {
 func (c *Page) useTexts(uses []numbered) (list []string) {
 	for _, u := range uses {
 		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.Number(u.Litres, 0), format.Number(u.TempC, 0))
-		if u.RanCool {
+		switch {
+		case u.RanCool && u.CoolAfter < 0.05:
+			text += ", " + c.T(words.UseCoolAtOnce)
+		case u.RanCool:
 			text += ", " + c.View.Words.Text(words.UseCool, format.Number(u.CoolAfter, 1))
 		}
 		list = append(list, text)

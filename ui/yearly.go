@@ -45,7 +45,7 @@ func (c *Yearly) months() *sheet {
 // flowNames is the energy flow in words.
 func (c *Yearly) flowNames() string {
 	names := c.Page.View.FlowNames(c.Page.Store)
-	return strings.Join(names[:], "; ")
+	return strings.ReplaceAll(strings.Join(names[:], "; "), "\n", " ")
 }
 
 func (c *Yearly) flowCaption() string {

@@ -24,8 +24,7 @@ func (a *app) findSlice() {
 	clock := a.window.Get("performance")
 	for from := clock.Call("now").Float(); clock.Call("now").Float()-from < findMs; {
 		if !a.store.FindStep() {
-			a.page.Found()
-			a.render()
+			a.slide()
 			return
 		}
 	}

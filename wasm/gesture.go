@@ -78,6 +78,7 @@ func part(e js.Value) (window int, p dial.Part, ok bool) {
 }
 
 func (a *app) onDown(e js.Value) {
+	a.stopSlide()
 	if a.pointer.active { // a second finger takes the drag back
 		a.cancel()
 		return
@@ -232,6 +233,7 @@ func (a *app) cancel() {
 // onKey moves the focused grip: arrows a quarter of an hour (with shift five
 // minutes), page keys an hour, home and end the limits, escape takes back.
 func (a *app) onKey(e js.Value) {
+	a.stopSlide()
 	key := e.Get("key").String()
 	if key == "Escape" && a.store.Before != nil {
 		a.keyed = false
@@ -294,6 +296,7 @@ func (a *app) endKeys() {
 
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
+	a.stopSlide()
 	if _, _, grip := part(e); !grip && closest(e, "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()

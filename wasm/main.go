@@ -56,7 +56,7 @@ func main() {
 		panic("wasm: " + err.Error())
 	}
 	for ok := true; ok; ok = renderer.EventWait() {
-		if a.pointer.active || a.keyed {
+		if a.pointer.active || a.keyed || a.sliding {
 			continue // a gesture ends with a render of its own
 		}
 		if err := renderer.Render(build.RunBuild(a.page)); err != nil {
@@ -90,6 +90,9 @@ type app struct {
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
+	sliding          bool // the dial turns to what was found
+	slideFrom        float64
+	slideOn          js.Func
 	stops            [state.JobCount]func() // end jobs that are on their way, nil of others
 	landParts        int                    // of a landscape so far
 	reading          int                    // counts weather files, so that a newer one ends an older

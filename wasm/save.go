@@ -2,7 +2,10 @@
 
 package main
 
-import "strings"
+import (
+	"strings"
+	"syscall/js"
+)
 
 // Save hands a file to the user, as a download.
 func (a *app) Save(name, text string) {
@@ -16,7 +19,13 @@ func (a *app) Save(name, text string) {
 	link.Set("href", address)
 	link.Set("download", name)
 	link.Call("click")
-	a.window.Get("URL").Call("revokeObjectURL", address)
+	var later js.Func // the download has begun by then
+	later = js.FuncOf(func(js.Value, []js.Value) any {
+		a.window.Get("URL").Call("revokeObjectURL", address)
+		later.Release()
+		return nil
+	})
+	a.window.Call("setTimeout", later, 10_000)
 }
 
 // Picture hands the picture of an element to the user.

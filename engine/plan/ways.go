@@ -160,10 +160,12 @@ func allowed(b scenario.Backup) bool {
 	return len(s.Problems()) == 0
 }
 
-// twoWindows adds a second window to the best one, or to a shorter one.
+// twoWindows adds a second window to the best one, or to a shorter one; it offers them
+// where they are better than one.
 func (t *trial) twoWindows(clock Window) {
 	c := t.climber()
-	from := []scenario.Backup{clock.Backup(scenario.Span{})}
+	one := clock.Backup(scenario.Span{})
+	from := []scenario.Backup{one}
 	for _, less := range [...]int{0, 4, 8} {
 		first := clock
 		if first.Steps = max(0, clock.Steps-less); first.Steps == Places {
@@ -180,7 +182,9 @@ func (t *trial) twoWindows(clock Window) {
 		}
 		return list
 	})
-	t.hours(TwoWindows, best)
+	if c.compare(best, one) < 0 && best.Second.Start != best.Second.End {
+		t.hours(TwoWindows, best)
+	}
 }
 
 // around moves the edges of two windows round the clock.

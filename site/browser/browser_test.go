@@ -193,6 +193,15 @@ func (b *tab) shot(name string) {
 	}
 }
 
+// keep keeps a text where SUNCASK_SHOTS says.
+func (b *tab) keep(name, text string) {
+	if dir := os.Getenv("SUNCASK_SHOTS"); dir != "" {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			b.t.Fatal(err)
+		}
+	}
+}
+
 func TestLoad(t *testing.T) {
 	for _, s := range []screen{phone, phoneDark, tablet, wide, wideDark} {
 		t.Run(s.name, func(t *testing.T) {

@@ -233,11 +233,14 @@ func TestDrag_AgreesWithNative(t *testing.T) {
 	}
 }
 
-// The time of a frame from the newest pointer event to the last attribute,
-// unthrottled and with the processor four times slower. It is printed, not judged.
 // everyOption is a house with all that a year can have at once.
 const everyOption = "#v=1&modules2=2&horizon=90:15,120:22&couple=direct&rule=sun&rescue=12&heatup=weekly&outfrom=228&outto=252&awaydays=14" +
 	"&elements=two&switching=cycle&roomby=outside&jacket=jacket&valve=50&backup=noon0130to1800&backup2=0400-0530"
+
+// The time of a frame from the newest pointer event to the last attribute,
+// unthrottled and with the processor four times slower, and while a worker simulates all
+// hours. It is printed, not judged.
+const workerBusy = "phone, worker at work"
 
 func TestDrag_FrameTimes(t *testing.T) {
 	for _, c := range []struct {
@@ -247,12 +250,19 @@ func TestDrag_FrameTimes(t *testing.T) {
 	}{
 		{"phone", "", phone, 1}, {"phone", "", phone, 4}, {"wide", "", wide, 1}, {"wide", "", wide, 4},
 		{"phone, every option", everyOption, phone, 1}, {"phone, every option", everyOption, phone, 4},
+		{workerBusy, "", phone, 1}, {workerBusy, "", phone, 4},
 	} {
 		s, slow := c.screen, c.slow
 		t.Run(fmt.Sprintf("%s, %gx", c.name, slow), func(t *testing.T) {
 			b := start(t, s)
 			b.open(c.link)
 			f := finger{b, s.touch}
+			if c.name == workerBusy {
+				b.run(chromedp.Click("#panel-backup", chromedp.ByQuery), chromedp.Click("#land-button", chromedp.ByQuery))
+				b.until(`document.getElementById('land-3').getAttribute('d').length > 50`)
+				b.run(chromedp.Evaluate(`scrollTo(0, 0)`, nil))
+				b.frame()
+			}
 			x, y, path := b.around("#grip-1-hit", 200, 100)
 			// The page warms its code up in idle time: as after reading the screen.
 			time.Sleep(2 * time.Second)

@@ -67,7 +67,7 @@ func (p *Palette) oneGrid(x opts.XAxis, list []series) *options {
 // flow is where energy comes from and goes to; the page gives each link its value and
 // each node its name.
 func (p *Palette) flow() *options {
-	s := series{Type: "sankey", Silent: true, Left: "4", Right: "110", Top: "8", Bottom: "8",
+	s := series{Type: "sankey", Silent: true, Left: "4", Right: "124", Top: "8", Bottom: "8",
 		NodeWidth: 10, NodeGap: 14, LayoutIterations: 0,
 		Label:     &opts.Label{Show: opts.Bool(true), Color: p.Text, FontSize: 12, Position: "right"},
 		LineStyle: &opts.LineStyle{Color: "source", Opacity: opts.Float(0.35)}}

@@ -1,8 +1,11 @@
 package state
 
 import (
+	"math"
+
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
+	"suncask/ui/dial"
 )
 
 // StartFind begins the search for the best hours.
@@ -61,4 +64,32 @@ func (s *Store) EndFind() (f Found, ok bool) {
 	next.Backup = w.Backup(next.Backup.Second)
 	s.change(scenario.BackupHours, next, "")
 	return f, true
+}
+
+// FoundAway tells whether a search that is over found better hours that the dial can turn
+// to: both by the clock, neither none nor all day.
+func (s *Store) FoundAway() bool {
+	if s.find == nil || s.Before != nil || s.Scenario != s.findFrom {
+		return false
+	}
+	was := s.Results.Year.Total
+	w, _, _ := s.find.Result()
+	b := s.Scenario.Backup
+	return s.find.Beats(plan.Outcome{Cost: was.Cost, CoolUses: was.CoolUses}, b.Length()) && !b.FollowsSun() &&
+		w.Steps > 0 && w.Steps < plan.Places && b.Length() > 0 && !b.AllDay
+}
+
+// Slide shows hours on the way to those that were found: share 0 to 1. Cancel ends it.
+func (s *Store) Slide(share float64) {
+	if s.Before == nil {
+		s.Begin(0, dial.Body, 0)
+	}
+	w, _, _ := s.find.Result()
+	to := w.Backup(scenario.Span{})
+	from := s.Before.Windows[0]
+	part := func(a, b int) int {
+		way := math.Remainder(float64(b-a), dial.DayMinutes) * share
+		return (a + int(math.Round(way/Fine))*Fine + dial.DayMinutes) % dial.DayMinutes
+	}
+	s.preview(dial.Window{Start: part(from.Start, to.Start), End: part(from.End, to.End)})
 }

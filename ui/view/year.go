@@ -109,7 +109,7 @@ func (v *View) flow(s *state.Store) *curve.Data {
 	return c
 }
 
-// FlowNames are the nodes of the energy flow, with their kilowatt-hours.
+// FlowNames are the nodes of the energy flow, each with its kilowatt-hours on a second line.
 func (v *View) FlowNames(s *state.Store) (names [curve.FlowNodes]string) {
 	var in, out [curve.FlowNodes]float64
 	for i, kWh := range v.Flows(s) {
@@ -124,7 +124,7 @@ func (v *View) FlowNames(s *state.Store) (names [curve.FlowNodes]string) {
 		curve.NodeSun: words.FlowSun, curve.NodeGrid: words.FlowGrid, curve.NodeTank: words.FlowTank, curve.NodeWiring: words.FlowWiring,
 		curve.NodeDisplaced: words.FlowDisplaced, curve.NodeFull: words.FlowFull, curve.NodeTap: words.FlowTap, curve.NodePipes: words.FlowPipes, curve.NodeRoom: words.FlowRoom,
 	} {
-		names[i] = v.Words.Text(k) + " " + format.Number(math.Max(in[i], out[i]), decimals)
+		names[i] = v.Words.Text(k) + "\n" + format.Number(math.Max(in[i], out[i]), decimals)
 	}
 	return names
 }

@@ -133,6 +133,7 @@ const (
 	BareHelp
 	StripHelp
 	UsesOfDay
+	UseCoolAtOnce
 	UseRow   // args: time, litres, degC
 	UseCool  // args: minutes
 	UseCount // args: how many, which
@@ -225,6 +226,7 @@ const (
 	OfferWorth   // args: currency
 	OfferBest    // args: offer
 	OfferSize    // args: modules, litres, coupling, strings, hours
+	OfferNone    // args: litres, hours
 	OfferElement // args: watts, hours
 	OfferMind
 	OneString
