@@ -1,0 +1,297 @@
+package words
+
+// Key names a text of the page.
+type Key int
+
+const (
+	Title Key = iota
+	ExampleHouse
+	YourHouse
+	Share
+	Undo
+	Close
+	SayDays
+	SayHours
+	SayCost
+	SentenceShowers // args: days with warm water
+	SentenceAll
+	SentenceBackup // args: hours
+	SentenceNever
+	SentenceThanBare
+	SentenceThanBefore
+	SentenceCost // args: money
+	SentenceLess // args: money
+	SentenceMore
+	CaptionCost
+	CaptionSun
+	CaptionCool
+	CaptionBought
+	ChangeNone
+	ChangeMore // args: amount
+	ChangeLess
+	BoughtToday
+	BackupStarts
+	BackupEnds
+	BackupMoves
+	NoBackup
+	AllDay
+	TapAgain
+	StripWater
+	StripMoney
+	StripTwin // args: least litres, its time, most litres, its time, money
+	PoolLegend
+	AsIfEveryDay
+	VariesDaily
+	Cautions
+	Assumed
+	AssumedHelp
+	Range // args: min, max, unit
+	Change
+	PanelHome
+	PanelRoof
+	PanelTank
+	PanelPrices
+	PanelWiring
+	PotentialName
+	PotentialKWh
+	PotentialAll
+	PotentialCoupling
+	PotentialCable
+	PotentialConverter
+	PotentialOver
+	PotentialDisplaced
+	PotentialFull
+	PotentialWater
+	IVName
+	IVCurves
+	IVVolts
+	IVTwin    // args: volts, amperes, % at three lights, ohms, ohms
+	TankName  // args: clock time
+	BoostHelp // args: kWh, presses, money, uses
+	MoreChoices
+	FewerChoices
+	YieldsText // args: ohms, kWh, kWh, kWh
+	TankHour
+	HygieneNever  // args: degC, minutes
+	HygieneHeated // args: degC, minutes, days, longest
+	DoseNone
+	DoseSome      // args: powers of ten
+	TankTwinAhead // args: degC, degC
+	HygieneGrow   // args: hours, litres, degC, degC
+	TankTwin      // args: top, bottom, mean, litres
+	RuleApart
+	RuleChanges // args: rule, money, cool days
+	CoolDays    // args: days
+	OutagePart  // args: clock times
+	LinkRefused
+	LinkCopied
+	LinkHere
+	Trouble
+	TroubleKept
+	PreviousMonth
+	NextMonth
+	Earlier
+	Later
+	DialName
+	GripHelp
+	Accuracy
+	Findings
+	BareHelp
+	StripHelp
+	UsesOfDay
+	UseCoolAtOnce
+	UseRow   // args: time, litres, degC
+	UseCool  // args: minutes
+	UseCount // args: how many, which
+	KWh
+	And
+	PanelBackup
+	AddSecond
+	SkylineName
+	SkylineHelp
+	North
+	East
+	South
+	West
+	StartCounted
+	EndCounted
+	ByClock
+	BySolarNoon
+	BySunset
+	SunHoursNow
+	SunHoursEmpty
+	SunHoursPolar
+	Date
+	AfterMark
+	BeforeMark
+	SentenceSun
+	RemoveSecond
+	SecondHelp
+	AheadHelp
+	FindHours
+	Finding
+	FoundLess // args: hours, money
+	FoundNone
+	FoundKeeps  // args: hours, cool uses, before, money
+	FoundFewest // args: hours, accepted, cool uses
+	FoundFlat   // args: times
+	FindHelp
+	WorthFigure
+	CashYears
+	WorthName
+	WorthAllDay
+	WorthHours
+	WorthSaving
+	WorthNPV
+	WorthRate
+	WorthPayback
+	WorthDiscounted
+	WorthKWh
+	WorthNever
+	WorthNoRate
+	WorthManyRates
+	WorthYears  // args: number
+	WorthCarbon // args: kg, kg
+	WorthBill   // args: money, money
+	WorthSplit  // args: money of system, by hours, by sun; cool days three times; money
+	FixesName
+	FixesButton
+	FixesNone
+	FixApply
+	FixesUse // args: clock time
+	FixesUseHelp
+	FixLess   // args: change, money, cool uses
+	FixMore   // as FixLess
+	FixBrings // args: finding
+	FixesHelp
+	LandButton
+	LandProgress // args: done, all
+	JobStop
+	SearchProgress // args: years
+	SaveTable
+	SavePicture
+	PanelSizes
+	SizesButton
+	SizesName
+	SizesHelp
+	ElementsButton
+	ElementsName
+	ElementsHelp
+	WaysButton
+	WaysName
+	WaysHelp
+	WayClock
+	WaySun
+	WayTwo
+	WayMonths
+	WayYears
+	OfferTry
+	OfferCost // args: currency
+	OfferCool
+	OfferSun
+	OfferWorth   // args: currency
+	OfferBest    // args: offer
+	OfferSize    // args: modules, litres, coupling, strings, hours
+	OfferNone    // args: litres, hours
+	OfferElement // args: watts, hours
+	OfferMind
+	OneString
+	ManyStrings // args: strings, modules in each
+	Month
+	KeySun
+	KeyGrid
+	KeyLost
+	KeyUnused
+	HeatName
+	MonthsCost // args: currency
+	MonthsNeed
+	MonthsCan
+	YearHelp
+	CalendarName
+	CalendarNone
+	CalendarSome // args: days, dates
+	CoolBefore
+	CoolAfter
+	FlowYear
+	FlowDay
+	FlowShowYear
+	FlowShowDay
+	FlowSun
+	FlowGrid
+	FlowTank
+	FlowWiring
+	FlowDisplaced
+	FlowFull
+	FlowTap
+	FlowPipes
+	FlowRoom
+	SaveHours
+	DayOfMonth
+	HourFrom
+	HourOffer
+	HourLitres
+	HourMean
+	PanelYear
+	LengthHours
+	LengthsButton
+	LengthsName
+	LengthsProgress // args: done, all
+	KeyLengthCost   // args: currency
+	KeyLengthCool
+	CashName
+	KeyCash // args: currency
+	KeyCashToday
+	CashYear
+	CashPaid     // args: currency
+	CashSum      // args: currency
+	CashSumToday // args: currency
+	LatestStart  // args: clock times: start, end, use
+	LatestNone   // args: clock time
+	TankReady    // args: showers, duration
+	MeterFits    // args: minutes, kWh, month
+	MeterNot     // args: kWh, kWh, month
+	MeterTake
+	LandHelp
+	LandName
+	LandTwin      // args: hours, money, of the cheapest; money of none, of all day
+	LandTwinNone  // args: money of none, of all day
+	AlwaysAssumed // args: % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
+	PanelWeather
+	UseDevicePlace
+	DevicePlaceRefused
+	AccuracyPoint // args: place, nearest, km, % error, K error
+	AccuracyFar
+	AccuracyFile // args: place
+	FileAbsent   // args: key
+	FileChoose
+	FileHelp
+	FileReading // args: percent
+	FileRead    // args: layout, rows
+	FileClock   // args: minutes, early or late
+	FileEarly
+	FileLate
+	FileShift // args: minutes, earlier or later
+	FileBack
+	FileKept
+	MonthsName
+	MonthsHelp
+	ClimateLight
+	ClimateAir
+	ClimateCold
+	ClimateTwin
+	MonthCell // args: field, month
+	PlaneAdd
+	PlaneRemove // args: number
+	YearsButton
+	YearsHelp     // args: years, % spread
+	YearsProgress // args: done, all
+	YearsName
+	YearsThis
+	YearsGood
+	YearsMiddle
+	YearsBad
+	YearsBought
+	YearsCost // args: currency
+	YearsCool
+	keyCount
+)
