@@ -77,8 +77,9 @@ build() {
   GOOS=js GOARCH=wasm go build -trimpath -tags outside,tinygo -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
   go run ./site charts >dist/charts.json
   (cd site && node_modules/.bin/esbuild src/charts.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/charts.js --log-level=warning)
+  rm dist/charts.json
   for script in boot worker; do
-    (cd site && node_modules/.bin/esbuild "src/$script.js" --bundle --minify --target=es2020 --format=iife "--outfile=../dist/$script.js" --log-level=warning)
+    (cd site && node_modules/.bin/esbuild "src/$script.js" --bundle --minify --target=es2020 --format=iife "--define:WASM_BYTES=$(wc -c <../dist/suncask.wasm)" "--outfile=../dist/$script.js" --log-level=warning)
   done
   go run ./site build
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"encoding/json"
 	"fmt"
 	"go/ast"
 	"go/parser"
@@ -34,7 +35,7 @@ func build() error {
 	if err := os.MkdirAll(dist, 0o755); err != nil {
 		return err
 	}
-	for _, name := range []string{"suncask.css", "icon.svg"} {
+	for _, name := range []string{"suncask.css", "icon.svg", "manifest.webmanifest"} {
 		if err := copyFile(filepath.Join("site/static", name), filepath.Join(dist, name)); err != nil {
 			return err
 		}
@@ -62,7 +63,49 @@ func build() error {
 	if err := index(); err != nil {
 		return err
 	}
-	return licences()
+	if err := licences(); err != nil {
+		return err
+	}
+	return offline()
+}
+
+// offline writes the service worker with the files it keeps, and the compressed program for
+// hosts that compress nothing.
+func offline() error {
+	program := filepath.Join(dist, "suncask.wasm")
+	zipped, err := exec.Command("gzip", "-9", "--no-name", "--stdout", program).Output()
+	if err != nil {
+		return fmt.Errorf("gzip %s: %w", program, err)
+	}
+	if err := os.WriteFile(program+".gz", zipped, 0o644); err != nil {
+		return err
+	}
+	entries, err := os.ReadDir(dist)
+	if err != nil {
+		return err
+	}
+	files, hash := []string{"./"}, sha256.New()
+	for _, e := range entries {
+		name := e.Name()
+		raw, err := os.ReadFile(filepath.Join(dist, name))
+		if err != nil {
+			return err
+		}
+		fmt.Fprintf(hash, "%s %d\n%s", name, len(raw), raw)
+		if name != "index.html" && name != "suncask.wasm" && name != "licences.txt" {
+			files = append(files, name)
+		}
+	}
+	list, err := json.Marshal(files)
+	if err != nil {
+		return err
+	}
+	script, err := os.ReadFile("site/src/offline.js")
+	if err != nil {
+		return err
+	}
+	head := fmt.Sprintf("const version = %q, files = %s\n", hex.EncodeToString(hash.Sum(nil))[:12], list)
+	return os.WriteFile(filepath.Join(dist, "offline.js"), append([]byte(head), script...), 0o644)
 }
 
 func charts() error {

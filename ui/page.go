@@ -30,6 +30,7 @@ type Host interface {
 	DevicePlace()           // asks the device where it is, see Page.At
 	Save(name, text string) // hands a file to the user
 	Picture(id string)      // hands the picture of an element to the user
+	Update()                // takes the newer version of the page
 	Reveal(id string)       // brings an element into sight once the page is rendered
 }
 
@@ -47,6 +48,7 @@ type Page struct {
 	FindNote   string // what the search for better hours came to
 	LinkShown  string
 	Copied     bool
+	Newer      bool // a newer version of the page waits
 
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
@@ -181,6 +183,12 @@ func (c *Page) Found() {
 	}
 	if f.FlatFrom != f.FlatTo {
 		c.FindNote += " " + w.Text(words.FoundFlat, format.Clock(f.FlatFrom), format.Clock(f.FlatTo))
+	}
+}
+
+func (c *Page) update() {
+	if c.Host != nil {
+		c.Host.Update()
 	}
 }
 

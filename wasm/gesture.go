@@ -50,6 +50,10 @@ func (a *app) listen() {
 		a.endKeys()
 	})
 	a.on(a.window, "hashchange", func(js.Value) { a.onLink() })
+	a.on(a.window, "newer-version", func(js.Value) {
+		a.page.Newer = true
+		a.render()
+	})
 	a.on(a.window, "charts-ready", func(js.Value) { a.showCharts() })
 	a.on(a.window.Call("matchMedia", "(prefers-color-scheme: dark)"), "change", func(js.Value) {
 		clear(a.charts.mounted)

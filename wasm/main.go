@@ -138,6 +138,9 @@ func (a *app) render() {
 // Reveal scrolls to an element and focuses it, after the render that may make it.
 func (a *app) Reveal(id string) { a.reveal = id }
 
+// Update exchanges this version for the newer one that waits; the link keeps the house.
+func (a *app) Update() { a.window.Call("suncaskUpdate") }
+
 // Share returns the link and hands it to the clipboard, which may refuse it.
 func (a *app) Share(copied func()) (link string) {
 	location := a.window.Get("location")

@@ -26,7 +26,7 @@ func (a *app) inWorker(j state.Job, link string, said func(data js.Value), broke
 	onBroke := a.guarded(func(js.Value) { broke() })
 	worker.Set("onmessage", onSaid)
 	worker.Set("onerror", onBroke)
-	worker.Call("postMessage", map[string]any{"kind": int(j), "link": link, "record": record})
+	worker.Call("postMessage", map[string]any{"kind": int(j), "link": link, "record": record, "loaded": a.window.Get("suncaskLoaded")})
 	return func() {
 		worker.Call("terminate")
 		onSaid.Release()

@@ -88,7 +88,7 @@ func TestExtremes_Property(t *testing.T) {
 		if f.DisplacedJ < 0 || f.DisplacedJ > f.UnusedSunJ+1e-6*(1+q.ElementJ) {
 			t.Fatalf("%+v: %g J displaced of %g not used", s, f.DisplacedJ, f.UnusedSunJ)
 		}
-		if most := s.ElementW * float64(elements(&s)) * 3600 * 24 * climate.Days; s.Coupling == scenario.Converter && f.SunJ+f.BoughtJ > most*(1+1e-9) {
+		if most := math.Max(s.ElementW, p.BackupW()) * float64(elements(&s)) * 3600 * 24 * climate.Days; s.Coupling == scenario.Converter && f.SunJ+f.BoughtJ > most*(1+1e-9) {
 			t.Fatalf("%+v: the element gave %g J of %g", s, f.SunJ+f.BoughtJ, most)
 		}
 		for _, p := range d.Trace.Points {

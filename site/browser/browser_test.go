@@ -48,15 +48,22 @@ type tab struct {
 	mu       sync.Mutex
 	problems []string
 	foreign  []string
+	server   *httptest.Server
 }
 
 // start serves dist and opens a browser on a screen, with no page yet.
 func start(t *testing.T, s screen) *tab {
 	t.Helper()
+	return startAt(t, s, http.FileServer(http.Dir(dist)))
+}
+
+// startAt is start with another way to serve dist.
+func startAt(t *testing.T, s screen, files http.Handler) *tab {
+	t.Helper()
 	if _, err := os.Stat(filepath.Join(dist, "suncask.wasm")); err != nil {
 		t.Fatal("dist/ is not built: run ./build.sh build first")
 	}
-	server := httptest.NewServer(http.StripPrefix("/try/", http.FileServer(http.Dir(dist))))
+	server := httptest.NewServer(http.StripPrefix("/try/", files))
 	t.Cleanup(server.Close)
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
 		chromedp.NoSandbox, chromedp.DisableGPU, chromedp.NoFirstRun,
@@ -69,7 +76,7 @@ func start(t *testing.T, s screen) *tab {
 	t.Cleanup(cancel)
 	ctx, cancel = context.WithTimeout(ctx, 4*time.Minute)
 	t.Cleanup(cancel)
-	b := &tab{t: t, ctx: ctx, address: server.URL + "/try/"}
+	b := &tab{t: t, ctx: ctx, address: server.URL + "/try/", server: server}
 	chromedp.ListenTarget(ctx, b.note)
 	theme := "light"
 	if s.dark {

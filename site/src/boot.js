@@ -1,10 +1,10 @@
-import { load } from './load.js'
+import { load, run } from './load.js'
 import { picture } from './picture.js'
-
-window.suncaskPicture = picture
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset
+
+window.suncaskPicture = picture
 
 function fail (error) {
   state.state = 'failed'
@@ -16,14 +16,35 @@ function fail (error) {
 }
 
 async function boot () {
-  const go = new window.Go()
-  const { instance } = await load(window, 'suncask.wasm', go.importObject)
+  const bar = document.getElementById('progress')
+  const loaded = await load('suncask.wasm', share => { bar.value = share })
+  window.suncaskLoaded = loaded // for workers
+  const { go, instance } = await run(window, loaded)
   const real = window.eval
   window.eval = () => undefined
   const ended = go.run(instance)
   window.eval = real
+  keepOffline()
   await ended
   if (state.state !== 'failed') fail('the program ended')
+}
+
+// keepOffline lets a service worker keep this version, and tells the page when a newer one
+// waits. Without one, or without storage, the page works on, online.
+async function keepOffline () {
+  try {
+    const registration = await navigator.serviceWorker.register('offline.js')
+    const tell = () => {
+      if (!registration.waiting || !navigator.serviceWorker.controller) return
+      window.suncaskUpdate = () => {
+        navigator.serviceWorker.addEventListener('controllerchange', () => location.reload())
+        registration.waiting.postMessage('now')
+      }
+      window.dispatchEvent(new Event('newer-version'))
+    }
+    tell()
+    registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', tell))
+  } catch {}
 }
 
 boot().catch(fail)

@@ -1,25 +1,50 @@
-// load fetches places and words, and starts the WebAssembly.
-export async function load (scope, url, imports) {
-  const [places, words, program] = await Promise.all([text('places.csv'), text('words.en.txt'), compile(url, imports)])
+// load fetches places, words and program. The program comes compressed where neither the
+// host nor a service worker would send it so, and is compiled as it arrives; progress is
+// told its share.
+export async function load (url, progress) {
+  const [places, words, module] = await Promise.all([text('places.csv'), text('words.en.txt'), compile(url, progress)])
+  return { places, words, module }
+}
+
+// run starts a loaded program in a scope.
+export async function run (scope, { places, words, module }) {
   scope.suncaskPlaces = places
   scope.suncaskWords = words
-  return program
+  const go = new scope.Go()
+  const instance = await WebAssembly.instantiate(module, go.importObject)
+  return { go, instance }
+}
+
+async function get (url) {
+  const reply = await fetch(url)
+  if (!reply.ok) throw new Error(url + ': ' + reply.status)
+  return reply
 }
 
 async function text (url) {
-  const reply = await fetch(url)
-  if (!reply.ok) throw new Error(url + ': ' + reply.status)
-  return reply.text()
+  return (await get(url)).text()
 }
 
-// compile does so streaming where the host sends the right type, else from bytes.
-async function compile (url, imports) {
-  const reply = await fetch(url)
-  if (!reply.ok) throw new Error(url + ': ' + reply.status)
-  try {
-    return await WebAssembly.instantiateStreaming(reply.clone(), imports)
-  } catch (error) {
-    if (!(error instanceof TypeError)) throw error
-    return WebAssembly.instantiate(await reply.arrayBuffer(), imports)
+async function compile (url, progress) {
+  let { body, packed } = await source(url)
+  if (packed) body = body.pipeThrough(new DecompressionStream('gzip'))
+  let done = 0
+  const counted = body.pipeThrough(new TransformStream({
+    transform (chunk, controller) {
+      progress(Math.min(1, (done += chunk.length) / WASM_BYTES))
+      controller.enqueue(chunk)
+    }
+  }))
+  // Whatever type the host sends: this one is right.
+  return WebAssembly.compileStreaming(new Response(counted, { headers: { 'Content-Type': 'application/wasm' } }))
+}
+
+async function source (url) {
+  if (typeof DecompressionStream !== 'function') return await get(url)
+  if (!navigator.serviceWorker?.controller) {
+    const plain = await get(url)
+    if (plain.headers.get('Content-Encoding')) return plain
+    plain.body.cancel()
   }
+  return { body: (await get(url + '.gz')).body, packed: true }
 }

@@ -84,6 +84,8 @@ var englishPage = []string{
 	OutagePart:         "Arc outside: no grid from %s to %s.",
 	LinkRefused:        "Not everything in the link could be read:",
 	LinkCopied:         "Link copied. It holds the whole house and no names.",
+	NewerVersion:       "A newer version of this page is ready. Your house stays.",
+	NewerTake:          "Take it now",
 	LinkHere:           "This link holds the whole house:",
 	Trouble:            "Something in this page failed and it stopped calculating.",
 	TroubleKept:        "Your house is kept in the address of this page: reload to go on.",

@@ -85,6 +85,8 @@ const (
 	OutagePart  // args: clock times
 	LinkRefused
 	LinkCopied
+	NewerVersion
+	NewerTake
 	LinkHere
 	Trouble
 	TroubleKept
