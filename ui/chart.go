@@ -22,6 +22,7 @@ func (c *Chart) class() string { return "chart chart-" + c.ID }
 type Picture struct {
 	Page *Page
 	ID   string
+	Name string // of the button, where it is not plain
 }
 
 func (c *Picture) save() {
@@ -32,4 +33,9 @@ func (c *Picture) save() {
 
 func (c *Picture) id() string { return "save-" + c.ID }
 
-func (c *Picture) name() string { return c.Page.T(words.SavePicture) }
+func (c *Picture) name() string {
+	if c.Name != "" {
+		return c.Name
+	}
+	return c.Page.T(words.SavePicture)
+}

@@ -24,8 +24,10 @@ import (
 // Host is what the page asks of the browser around it.
 type Host interface {
 	Share(copied func()) (link string) // copied is called if the clipboard took it
-	Find()                             // looks for better hours, in slices
-	Start(j state.Job, link string)    // does a job for the house of a link, see state.Work
+	CanSend() bool                     // the device can send a link to others
+	Send(link string)
+	Find()                          // looks for better hours, in slices
+	Start(j state.Job, link string) // does a job for the house of a link, see state.Work
 	Stop(j state.Job)
 	DevicePlace()           // asks the device where it is, see Page.At
 	Save(name, text string) // hands a file to the user
@@ -147,13 +149,6 @@ func (c *Page) change() {
 	}
 }
 
-func (c *Page) share() {
-	c.Copied = false
-	if c.Host != nil {
-		c.LinkShown = c.Host.Share(func() { c.Copied = true })
-	}
-}
-
 func (c *Page) findHours() {
 	c.FindNote = c.T(words.Finding)
 	if c.Host != nil {
@@ -191,8 +186,6 @@ func (c *Page) update() {
 		c.Host.Update()
 	}
 }
-
-func (c *Page) closeShare() { c.LinkShown = "" }
 
 // changed takes notices away that spoke of the scenario before.
 func (c *Page) changed() {

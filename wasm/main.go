@@ -157,6 +157,16 @@ func (a *app) Share(copied func()) (link string) {
 	return link
 }
 
+// CanSend tells whether the device has a sheet to send links with.
+func (a *app) CanSend() bool { return a.window.Get("navigator").Get("share").Truthy() }
+
+// Send opens that sheet.
+func (a *app) Send(link string) {
+	var done js.Func // whatever comes of it
+	done = js.FuncOf(func(js.Value, []js.Value) any { done.Release(); return nil })
+	a.window.Get("navigator").Call("share", map[string]any{"title": "Suncask", "url": link}).Call("then", done, done)
+}
+
 // writeLink puts the scenario into the address, at rest only.
 func (a *app) writeLink() {
 	link := a.store.Link()

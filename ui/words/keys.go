@@ -87,6 +87,12 @@ const (
 	LinkCopied
 	NewerVersion
 	NewerTake
+	LinkOnlyHere
+	LinkCode
+	LinkSend
+	PictureCode
+	PictureDial
+	PictureDay
 	LinkHere
 	Trouble
 	TroubleKept
