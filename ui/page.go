@@ -4,7 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"slices"
+	"sort"
 	"strconv"
 
 	"github.com/vugu/vugu"
@@ -32,8 +32,11 @@ type Host interface {
 	DevicePlace()           // asks the device where it is, see Page.At
 	Save(name, text string) // hands a file to the user
 	Picture(id string)      // hands the picture of an element to the user
-	Update()                // takes the newer version of the page
-	Reveal(id string)       // brings an element into sight once the page is rendered
+	Kept() []Kept           // houses that the device keeps
+	Keep(name, link string) bool
+	Drop(name string)
+	Update()          // takes the newer version of the page
+	Reveal(id string) // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -51,6 +54,9 @@ type Page struct {
 	LinkShown  string
 	Copied     bool
 	Newer      bool // a newer version of the page waits
+	Shared     bool // the house came with a link, nothing of it is kept yet
+	HouseName  string
+	HouseNote  string
 
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
@@ -60,7 +66,10 @@ type Page struct {
 	landKept landShapes
 	fixes    fixes
 	useFixes fixes
-	minded   []care.Finding // of the house shown
+
+	other     *state.Store // compared with, nil if none
+	otherName string
+	minded    []care.Finding // of the house shown
 }
 
 // NewPage returns a page that shows a store.
@@ -132,6 +141,20 @@ func (c *Page) typedEdge(event vugu.DOMEvent, grip int) {
 func (c *Page) undo() {
 	c.Store.Undo()
 	c.changed()
+}
+
+func (c *Page) redo() {
+	c.Store.Redo()
+	c.changed()
+}
+
+// UndoKey takes the last change back, or makes it again.
+func (c *Page) UndoKey(again bool) {
+	if again {
+		c.redo()
+	} else {
+		c.undo()
+	}
 }
 
 func (c *Page) open(panel int) {
@@ -317,7 +340,7 @@ func (c *Page) assumed() string {
 // findings are what to mind, worst first.
 func (c *Page) findings() []care.Finding {
 	list := care.Findings(c.Store.Prepared)
-	slices.SortStableFunc(list, func(a, b care.Finding) int { return int(b.Severity) - int(a.Severity) })
+	sort.SliceStable(list, func(i, j int) bool { return list[i].Severity > list[j].Severity })
 	return list
 }
 

@@ -249,6 +249,12 @@ func (a *app) onKey(e js.Value) {
 		mark.Call("dispatchEvent", a.window.Get("MouseEvent").New("click", map[string]any{"bubbles": true}))
 		return
 	}
+	if (e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool()) && strings.EqualFold(key, "z") && !closest(e, "input").Truthy() {
+		e.Call("preventDefault")
+		a.page.UndoKey(e.Get("shiftKey").Bool())
+		a.render()
+		return
+	}
 	window, p, ok := part(e)
 	if !ok || p == dial.Body || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
 		return

@@ -28,11 +28,11 @@ func main() {
 	}
 	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}}
 	defer a.fail() // a panic before or in a render
-	fragment := a.window.Get("location").Get("hash").String()
-	a.store = state.Open(fragment)
+	a.openFirst()
 	a.view = view.New()
 	a.page = ui.NewPage(a.store, a.view)
 	a.page.Host = a
+	a.page.Shared = a.shared
 	a.painter = newPainter(a.document)
 	a.findRecord()
 	a.publish()
@@ -100,6 +100,7 @@ type app struct {
 	toReveal         js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
+	shared           bool   // the address holds another house than the one last changed here
 	stopped          bool
 	frame            js.Func
 	repeat           repeater
@@ -175,6 +176,10 @@ func (a *app) writeLink() {
 	}
 	if a.written != "" || len(a.store.LinkProblems) == 0 {
 		a.window.Get("history").Call("replaceState", js.Null(), "", "#"+link)
+	}
+	if a.written != "" {
+		a.page.Shared = false // it is changed, and kept from now on
+		a.storage(func(s js.Value) { s.Call("setItem", lastHouse, link) })
 	}
 	a.written = link
 }

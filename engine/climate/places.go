@@ -3,7 +3,6 @@
 package climate
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
 	"strconv"
@@ -74,12 +73,16 @@ func PlaceBySlug(slug string) (p *Place, ok bool) {
 const placeColumns = 8 + 24 + 1
 
 func parsePlaces(text string) ([]Place, error) {
-	r := csv.NewReader(strings.NewReader(text))
-	r.Comment = '#'
-	r.FieldsPerRecord = placeColumns
-	rows, err := r.ReadAll()
-	if err != nil {
-		return nil, err
+	var rows [][]string
+	for n, line := range strings.Split(strings.TrimSpace(text), "\n") {
+		if strings.HasPrefix(line, "#") {
+			continue
+		}
+		row := strings.Split(strings.TrimSuffix(line, "\r"), ",") // nothing in it is quoted
+		if len(row) != placeColumns {
+			return nil, fmt.Errorf("line %d: wrong number of fields, %d of %d", n+1, len(row), placeColumns)
+		}
+		rows = append(rows, row)
 	}
 	list := make([]Place, 0, len(rows))
 	for _, row := range rows[1:] {

@@ -1,10 +1,10 @@
 package plan
 
 import (
-	"cmp"
 	"iter"
 	"math"
 	"slices"
+	"sort"
 
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -146,21 +146,13 @@ const starts = 6
 // cheapest are the best windows of a list, and those that cost least and miss the promise
 // by little: the best often lies beside them, at the edge of what is accepted.
 func (b *Best) cheapest(list []Window) []Window {
-	byCost := func(v, w Window) int {
-		return cmp.Compare(b.missed(v), b.missed(w))
-	}
-	near := slices.SortedStableFunc(slices.Values(list), byCost)
+	near := append([]Window(nil), list...)
+	sort.SliceStable(near, func(i, j int) bool { return b.missed(near[i]) < b.missed(near[j]) })
 	near = near[:min(starts, len(near))]
-	slices.SortStableFunc(list, func(v, w Window) int {
-		o, _ := b.grid.At(v)
-		p, _ := b.grid.At(w)
-		if b.better(o, v, p, w) {
-			return -1
-		}
-		if b.better(p, w, o, v) {
-			return 1
-		}
-		return 0
+	sort.SliceStable(list, func(i, j int) bool {
+		o, _ := b.grid.At(list[i])
+		p, _ := b.grid.At(list[j])
+		return b.better(o, list[i], p, list[j])
 	})
 	list = list[:min(starts, len(list))]
 	for _, w := range near {

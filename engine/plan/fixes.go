@@ -1,9 +1,9 @@
 package plan
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
@@ -113,14 +113,15 @@ func choose(p *simulate.Prepared, file *climate.Record, ws *simulate.Workspace, 
 // order puts what brings a caution last, then what misses the promise most, then what is
 // worth least.
 func order(list []Fix, accept int32) {
-	slices.SortStableFunc(list, func(a, b Fix) int {
-		if c := cmp.Compare(min(1, len(a.Brings)), min(1, len(b.Brings))); c != 0 {
-			return c
+	sort.SliceStable(list, func(i, j int) bool {
+		a, b := &list[i], &list[j]
+		if x, y := min(1, len(a.Brings)), min(1, len(b.Brings)); x != y {
+			return x < y
 		}
-		if c := cmp.Compare(max(0, a.Year.CoolUses-accept), max(0, b.Year.CoolUses-accept)); c != 0 {
-			return c
+		if x, y := max(0, a.Year.CoolUses-accept), max(0, b.Year.CoolUses-accept); x != y {
+			return x < y
 		}
-		return cmp.Compare(b.Worth, a.Worth)
+		return a.Worth > b.Worth
 	})
 }
 

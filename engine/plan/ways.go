@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -84,7 +85,7 @@ func (c *climber) compare(a, b scenario.Backup) int {
 
 // climb moves from the best few of the given hours, in ever smaller steps.
 func (c *climber) climb(from []scenario.Backup, moves func(b scenario.Backup, minutes int) []scenario.Backup) scenario.Backup {
-	slices.SortStableFunc(from, c.compare)
+	sort.SliceStable(from, func(i, j int) bool { return c.compare(from[i], from[j]) < 0 })
 	best := from[0]
 	for _, b := range from[:min(starts, len(from))] {
 		for minutes := 60; minutes >= StepMinutes && !c.over; {

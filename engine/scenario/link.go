@@ -22,6 +22,9 @@ func Encode(s *Scenario) string {
 	return b.String()
 }
 
+// Written is a field as a link writes it.
+func (s *Scenario) Written(id FieldID) string { return FieldOf(id).write(s) }
+
 func (f *Field) write(s *Scenario) string {
 	switch {
 	case f.ID == Currency:

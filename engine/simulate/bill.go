@@ -2,6 +2,7 @@ package simulate
 
 import (
 	"slices"
+	"sort"
 
 	"suncask/engine/climate"
 	"suncask/engine/scenario"
@@ -32,7 +33,7 @@ func (p *Prepared) setBill() {
 			}
 		}
 	}
-	slices.Sort(b.edges)
+	sort.Slice(b.edges, func(i, j int) bool { return b.edges[i] < b.edges[j] })
 	for month := range b.prices {
 		for weekend := range b.prices[month] {
 			for _, edge := range append([]int{0}, b.edges...) {

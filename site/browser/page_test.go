@@ -260,7 +260,7 @@ func TestAccessibility_Axe(t *testing.T) {
 			b := start(t, s)
 			b.open("")
 			b.axe("at rest")
-			for _, panel := range []string{"panel-home", "panel-roof", "panel-weather", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-sizes", "panel-year"} {
+			for _, panel := range []string{"panel-home", "panel-roof", "panel-weather", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-sizes", "panel-year", "panel-houses"} {
 				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
 				b.frame()
 				b.axe(panel)

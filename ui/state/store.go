@@ -80,6 +80,7 @@ type Store struct {
 
 	cold   [12]float64 // monthly means of the cold water
 	undo   []scenario.Scenario
+	redo   []scenario.Scenario // taken back
 	turn   dial.Turn
 	before Before
 	ws     simulate.Workspace
@@ -222,6 +223,7 @@ func (s *Store) Example() bool {
 }
 
 func (s *Store) remember() {
+	s.redo = s.redo[:0]
 	if len(s.undo) == undoDepth {
 		s.undo = append(s.undo[:0], s.undo[1:]...)
 	}
@@ -231,6 +233,21 @@ func (s *Store) remember() {
 // CanUndo tells whether a change can be taken back.
 func (s *Store) CanUndo() bool { return len(s.undo) > 0 }
 
+// CanRedo tells whether a change that was taken back can be made again.
+func (s *Store) CanRedo() bool { return len(s.redo) > 0 }
+
+// Redo makes the change again that was last taken back.
+func (s *Store) Redo() {
+	if len(s.redo) == 0 {
+		return
+	}
+	s.Cancel()
+	next := s.redo[len(s.redo)-1]
+	s.redo = s.redo[:len(s.redo)-1]
+	s.undo = append(s.undo, s.Scenario)
+	s.restore(next)
+}
+
 // Undo takes the last change back.
 func (s *Store) Undo() {
 	if len(s.undo) == 0 {
@@ -239,10 +256,16 @@ func (s *Store) Undo() {
 	s.Cancel()
 	last := s.undo[len(s.undo)-1]
 	s.undo = s.undo[:len(s.undo)-1]
+	s.redo = append(s.redo, s.Scenario)
+	s.restore(last)
+}
+
+// restore uses a scenario that was in use before.
+func (s *Store) restore(was scenario.Scenario) {
 	clear(s.Refused)
-	p, err := simulate.Prepare(&last, s.files[last.Weather], s.Prepared)
+	p, err := simulate.Prepare(&was, s.files[was.Weather], s.Prepared)
 	if err != nil {
 		panic("state: a scenario that was in use cannot be prepared: " + err.Error())
 	}
-	s.use(last, p)
+	s.use(was, p)
 }

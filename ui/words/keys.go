@@ -301,5 +301,21 @@ const (
 	YearsBought
 	YearsCost // args: currency
 	YearsCool
+	Redo
+	SharedHouse
+	SharedBack
+	PanelHouses
+	HouseName
+	HouseKeep
+	HouseOpen
+	HouseCompare
+	HouseDrop
+	HouseKept // args: name
+	HouseNotKept
+	HouseNameWrong // args: characters, most
+	HousesHelp
+	CompareName // args: name
+	CompareThis
+	CompareMore
 	keyCount
 )
