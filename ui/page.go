@@ -49,6 +49,7 @@ type Page struct {
 	More       bool   // the open group shows all its fields
 	TankMinute int    // of the day shown, at which the tank is drawn
 	UsesShown  int    // mark whose uses are listed, -1 none
+	Question   int    // of those that make the house somebody's own, -1 none
 	DayShown   int    // day of the year whose uses are listed, -1 none
 	FindNote   string // what the search for better hours came to
 	LinkShown  string
@@ -74,7 +75,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, FileReading: -1, TankMinute: 18 * 60}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, Question: -1, FileReading: -1, TankMinute: 18 * 60}
 }
 
 // Compute takes the frame that the templates read.
@@ -161,11 +162,15 @@ func (c *Page) open(panel int) {
 	if c.Panel == panel {
 		panel = -1
 	}
-	c.Panel, c.More = panel, false
+	c.Panel, c.More, c.Question = panel, false, -1
 }
 
 // change opens the first group of inputs from the header.
 func (c *Page) change() {
+	if c.Store.Example() {
+		c.askMine()
+		return
+	}
 	c.Panel = 0
 	if c.Host != nil {
 		c.Host.Reveal(panels[0].id)

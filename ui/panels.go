@@ -3,8 +3,6 @@ package ui
 import (
 	"strings"
 
-	"github.com/vugu/vugu"
-
 	"suncask/engine/care"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
@@ -234,5 +232,3 @@ func (r row) places() string {
 	}
 	return ""
 }
-
-func (c *Panels) typed(event vugu.DOMEvent, id scenario.FieldID) { c.Page.typed(event, id) }

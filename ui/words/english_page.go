@@ -4,7 +4,7 @@ package words
 
 var englishPage = []string{
 	Title:              "Suncask",
-	ExampleHouse:       "Example house (invented)",
+	ExampleHouse:       "Invented: make it mine",
 	YourHouse:          "Your house",
 	Share:              "Share",
 	Undo:               "Undo",
@@ -316,4 +316,8 @@ var englishPage = []string{
 	CompareName:        "This house and %s",
 	CompareThis:        "this house",
 	CompareMore:        "difference",
+	AskCount:           "Question %[1]d of %[2]d",
+	AskYes:             "That is right",
+	AskSkip:            "Skip",
+	AskEnd:             "Enough",
 }

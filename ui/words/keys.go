@@ -317,5 +317,9 @@ const (
 	CompareName // args: name
 	CompareThis
 	CompareMore
+	AskCount // args: this, all
+	AskYes
+	AskSkip
+	AskEnd
 	keyCount
 )
