@@ -260,7 +260,7 @@ var englishPage = []string{
 	FixLess:            "%[1]s: %[2]s a year less, %[3]d cool uses.",
 	FixMore:            "%[1]s: %[2]s a year more, %[3]d cool uses.",
 	FixBrings:          "Brings: %s",
-	FixesHelp:          "Each is a simulated year of this house with that one change. What it costs to buy is counted for modules only.",
+	FixesHelp:          "Each is a simulated year of this house with that one change. What it costs to buy is counted for a module and for another tank only.",
 	FindHelp:           "Finding better hours looks for those that cost least and run cool no more often than accepted, a simulated year for each try.",
 	AlwaysAssumed:      "Assumed throughout: a tracking converter of %.0f %% that starts at %.0f W; cables of %.0f °C; modules on an open rack; showers at %.0f \u00b0C, cool when %.0f K below; %.0f %% of the tank's mixed water lost to mixing at the inlet; no heat conducted between layers.",
 	PanelWeather:       "Weather",
