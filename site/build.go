@@ -43,8 +43,11 @@ func build() error {
 	if err := copyFile("engine/climate/places.csv", filepath.Join(dist, "places.csv")); err != nil {
 		return err
 	}
-	if err := os.WriteFile(filepath.Join(dist, "words.en.txt"), []byte(words.English().Lines()), 0o644); err != nil {
-		return err
+	for _, c := range []*words.Catalogue{words.English(), words.Spanish()} {
+		name := "words." + c.Text(words.LanguageCode) + ".txt"
+		if err := os.WriteFile(filepath.Join(dist, name), []byte(c.Lines()), 0o644); err != nil {
+			return err
+		}
 	}
 	root, err := output("go", "env", "GOROOT")
 	if err != nil {

@@ -32,6 +32,7 @@ type Host interface {
 	DevicePlace()           // asks the device where it is, see Page.At
 	Save(name, text string) // hands a file to the user
 	Picture(id string)      // hands the picture of an element to the user
+	Speak(language string)  // shows the page in another language
 	Kept() []Kept           // houses that the device keeps
 	Keep(name, link string) bool
 	Drop(name string)
@@ -206,6 +207,12 @@ func (c *Page) Found() {
 	}
 	if f.FlatFrom != f.FlatTo {
 		c.FindNote += " " + w.Text(words.FoundFlat, format.Clock(f.FlatFrom), format.Clock(f.FlatTo))
+	}
+}
+
+func (c *Page) speak() {
+	if c.Host != nil {
+		c.Host.Speak(c.T(words.OtherCode))
 	}
 }
 

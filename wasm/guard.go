@@ -40,7 +40,7 @@ func (a *app) fail() {
 	a.stopped = true
 	doc := a.document
 	doc.Get("documentElement").Get("dataset").Set("state", "failed")
-	w := words.English()
+	w := words.Shown()
 	text := w.Text(words.Trouble) + " " + w.Text(words.TroubleKept)
 	if box := doc.Call("getElementById", "trouble"); box.Truthy() {
 		box.Call("querySelector", "p").Set("textContent", text)

@@ -142,6 +142,9 @@ func (a *app) Reveal(id string) { a.reveal = id }
 // Update exchanges this version for the newer one that waits; the link keeps the house.
 func (a *app) Update() { a.window.Call("suncaskUpdate") }
 
+// Speak shows the page in another language; the address keeps the house.
+func (a *app) Speak(language string) { a.window.Call("suncaskSpeak", language) }
+
 // Share returns the link and hands it to the clipboard, which may refuse it.
 func (a *app) Share(copied func()) (link string) {
 	location := a.window.Get("location")

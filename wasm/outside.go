@@ -6,15 +6,17 @@ import (
 	"syscall/js"
 
 	"suncask/engine/climate"
+	"suncask/ui/format"
 	"suncask/ui/words"
 )
 
 // The start script has fetched the table of places and the words.
 func init() {
 	climate.UseTable(js.Global().Get("suncaskPlaces").String())
-	english, err := words.ReadLines(js.Global().Get("suncaskWords").String())
+	shown, err := words.ReadLines(js.Global().Get("suncaskWords").String())
 	if err != nil {
 		panic(err)
 	}
-	words.UseEnglish(english)
+	words.Use(shown)
+	format.SetDecimal(shown.Text(words.DecimalMark))
 }

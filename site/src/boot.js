@@ -1,24 +1,32 @@
 import { load, run } from './load.js'
+import { language, speak } from './language.js'
 import { picture } from './picture.js'
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset
 
 window.suncaskPicture = picture
+window.suncaskSpeak = speak
+
+const spoken = language()
+const failed = {
+  en: 'The calculator could not start. What you see is the example house. Reload to try again.',
+  es: 'El calculador no pudo arrancar. Lo que ves es la casa de ejemplo. Recarga para intentarlo de nuevo.'
+}
 
 function fail (error) {
   state.state = 'failed'
   const box = document.getElementById('trouble')
-  box.querySelector('p').textContent =
-    'The calculator could not start. What you see is the example house. Reload to try again.'
+  box.querySelector('p').textContent = failed[spoken]
   box.querySelector('pre').textContent = String(error)
   box.hidden = false
 }
 
 async function boot () {
   const bar = document.getElementById('progress')
-  const loaded = await load('suncask.wasm', share => { bar.value = share })
+  const loaded = await load('suncask.wasm', spoken, share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers
+  document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)
   const real = window.eval
   window.eval = () => undefined

@@ -1,8 +1,8 @@
-// load fetches places, words and program. The program comes compressed where neither the
+// load fetches places, a language's words and program. The program comes compressed where neither the
 // host nor a service worker would send it so, and is compiled as it arrives; progress is
 // told its share.
-export async function load (url, progress) {
-  const [places, words, module] = await Promise.all([text('places.csv'), text('words.en.txt'), compile(url, progress)])
+export async function load (url, language, progress) {
+  const [places, words, module] = await Promise.all([text('places.csv'), text(`words.${language}.txt`), compile(url, progress)])
   return { places, words, module }
 }
 

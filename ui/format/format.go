@@ -53,6 +53,12 @@ func Duration(minutes int) string {
 	return strconv.Itoa(h) + Space + "h " + strconv.Itoa(m) + Space + "min"
 }
 
+// mark stands between a number's whole part and its decimals.
+var mark = "."
+
+// SetDecimal sets that mark, a point or a comma. Call it once, before numbers are written.
+func SetDecimal(m string) { mark = m }
+
 // Number writes v with that many decimals, a thin space between thousands and a
 // real minus sign.
 func Number(v float64, decimals int) string {
@@ -64,7 +70,7 @@ func Number(v float64, decimals int) string {
 		}
 	}
 	if rest != "" {
-		whole += "." + rest
+		whole += mark + rest
 	}
 	if v < 0 && strings.Trim(text, "0.") != "" {
 		return "\u2212" + whole
@@ -74,7 +80,7 @@ func Number(v float64, decimals int) string {
 
 // Input writes v for a field: no separators, no needless zeros.
 func Input(v float64) string {
-	return strconv.FormatFloat(v, 'f', -1, 64)
+	return strings.Replace(strconv.FormatFloat(v, 'f', -1, 64), ".", mark, 1)
 }
 
 // Parse reads a number with point or comma; ok is false for anything else.

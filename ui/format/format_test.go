@@ -57,3 +57,15 @@ func TestText_Examples(t *testing.T) {
 		}
 	}
 }
+
+// With a decimal comma numbers and boxes are written so, and read back.
+func TestSetDecimal(t *testing.T) {
+	SetDecimal(",")
+	defer SetDecimal(".")
+	if got := Number(12345.25, 1) + " " + Input(37.5); got != "12\u202f345,2 37,5" {
+		t.Error(got)
+	}
+	if v, ok := Parse(Input(37.5)); !ok || v != 37.5 {
+		t.Errorf("read back: %g", v)
+	}
+}

@@ -24,10 +24,10 @@ func (s *Store) answer() []Named {
 	y, d := &s.Results.Year, &s.Results.Day.Flows
 	refused := []any{}
 	if s.Prepared.FileMissing {
-		refused = append(refused, words.English().Text(words.FileAbsent, s.Scenario.Weather))
+		refused = append(refused, words.Shown().Text(words.FileAbsent, s.Scenario.Weather))
 	}
 	for _, p := range s.LinkProblems {
-		refused = append(refused, words.English().Problem(p))
+		refused = append(refused, words.Shown().Problem(p))
 	}
 	return []Named{
 		{"version", ScriptVersion},

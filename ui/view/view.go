@@ -29,8 +29,8 @@ type View struct {
 	FlowDay bool       // the energy flow is that of the day shown, not of the year
 }
 
-// New returns a view in English.
-func New() *View { return &View{Words: words.English()} }
+// New returns a view in the language that the page shows.
+func New() *View { return &View{Words: words.Shown()} }
 
 // Frame returns all attributes that a gesture can change, in the same order for
 // the same house. The list is valid until the next call.

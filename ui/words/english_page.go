@@ -320,4 +320,10 @@ var englishPage = []string{
 	AskYes:             "That is right",
 	AskSkip:            "Skip",
 	AskEnd:             "Enough",
+	LanguageCode:       "en",
+	DecimalMark:        ".",
+	OtherCode:          "es",
+	OtherLanguage:      "Español",
+	AtLine:             "Line %d",
+	AtColumn:           ", column %d",
 }

@@ -321,5 +321,11 @@ const (
 	AskYes
 	AskSkip
 	AskEnd
+	LanguageCode
+	DecimalMark
+	OtherCode
+	OtherLanguage
+	AtLine   // args: line
+	AtColumn // args: column
 	keyCount
 )

@@ -2,11 +2,12 @@
 
 package words
 
-var english *Catalogue
+var shown *Catalogue
 
-// English is the catalogue the page shows. With this build tag it is not in the program but
-// a file beside it, so that the WebAssembly is smaller.
-func English() *Catalogue { return english }
+// Shown is the catalogue that the page shows. With this build tag no language is in the
+// program; each is a file beside it, so that the WebAssembly is smaller.
+func Shown() *Catalogue { return shown }
 
-// UseEnglish gives the catalogue. Call it once, before anything else of this package.
-func UseEnglish(c *Catalogue) { english = c }
+// Use makes a catalogue the one that is shown. Call it once, before anything else of this
+// package.
+func Use(c *Catalogue) { shown = c }

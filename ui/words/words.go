@@ -101,9 +101,9 @@ func (c *Catalogue) Finding(f care.Finding) string {
 func (c *Catalogue) FileError(e *hourly.Error) string {
 	where := ""
 	if e.Line > 0 {
-		where = fmt.Sprintf("Line %d", e.Line)
+		where = c.Text(AtLine, e.Line)
 		if e.Column > 0 {
-			where += fmt.Sprintf(", column %d", e.Column)
+			where += c.Text(AtColumn, e.Column)
 		}
 		if e.Name != "" {
 			where += " (" + e.Name + ")"

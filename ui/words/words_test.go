@@ -1,6 +1,8 @@
 package words
 
 import (
+	"regexp"
+	"sort"
 	"strings"
 	"testing"
 
@@ -11,8 +13,13 @@ import (
 )
 
 // Every code, field, unit and key has its words, and they take their arguments.
-func TestEnglish_Complete(t *testing.T) {
-	c := English()
+func TestCatalogues_Complete(t *testing.T) {
+	for _, c := range []*Catalogue{English(), Spanish()} {
+		t.Run(c.Page[LanguageCode], func(t *testing.T) { complete(t, c) })
+	}
+}
+
+func complete(t *testing.T, c *Catalogue) {
 	for _, f := range scenario.Fields() {
 		text := c.Fields[f.ID]
 		if text.Name == "" {
@@ -38,7 +45,7 @@ func TestEnglish_Complete(t *testing.T) {
 	}
 	for code := hourly.NotKnown; code <= hourly.Empty; code++ {
 		text := c.FileError(&hourly.Error{Code: code, Line: 7, Column: 3, Name: "hour", Got: "25", Want: "1 to 24"})
-		if !strings.HasPrefix(text, "Line 7, column 3 (hour): ") || len(text) < 35 || strings.Contains(text, "%!") {
+		if !strings.Contains(text, "7") || !strings.Contains(text, "3 (hour): ") || len(text) < 35 || strings.Contains(text, "%!") {
 			t.Errorf("file error %d: %q", code, text)
 		}
 	}
@@ -71,10 +78,44 @@ func TestProblem_Words(t *testing.T) {
 
 // Every change has a name that its arguments fit.
 func TestChanges_Named(t *testing.T) {
-	c := English()
+	for _, c := range []*Catalogue{English(), Spanish()} {
+		changesNamed(t, c)
+	}
+}
+
+func changesNamed(t *testing.T, c *Catalogue) {
 	for _, change := range plan.Changes() {
 		if text := c.Change(change, "a", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k", "l"); text == "" || strings.Contains(text, "%") {
 			t.Errorf("change %d: %q", change, text)
+		}
+	}
+}
+
+// verb is a place for an argument.
+var verb = regexp.MustCompile(`%[.0-9]*(\[\d+\])?[a-z%]`)
+
+// Both languages have the same lists, and each text takes the same arguments.
+func TestCatalogues_TakeTheSame(t *testing.T) {
+	en, es := English(), Spanish()
+	verbs := func(text string) string {
+		list := verb.FindAllString(text, -1)
+		sort.Strings(list)
+		return strings.Join(list, " ")
+	}
+	lists := es.lists()
+	for i, list := range en.lists() {
+		if len(*list) != len(*lists[i]) {
+			t.Fatalf("list %d: %d texts in English, %d in Spanish", i, len(*list), len(*lists[i]))
+		}
+		for k, text := range *list {
+			if other := (*lists[i])[k]; verbs(text) != verbs(other) || (text == "") != (other == "") {
+				t.Errorf("%q takes %s, %q takes %s", text, verbs(text), other, verbs(other))
+			}
+		}
+	}
+	for i, f := range en.Fields {
+		if o := es.Fields[i]; (f.Help == "") != (o.Help == "") || len(f.Choices) != len(o.Choices) || f.Name == o.Name {
+			t.Errorf("field %q: %q", f.Name, o.Name)
 		}
 	}
 }

@@ -1,0 +1,60 @@
+package browser
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// The page in Spanish: its words, its decimal comma, what it refuses; the same numbers, and
+// the button for the other language keeps the house.
+func TestLanguage_Spanish(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("?lang=es#" + house + "&backup=1500-1800")
+			if text := b.text(".sentence"); !strings.Contains(text, "Lavados calientes") || !strings.Contains(text, "al año") {
+				t.Errorf("the sentence is %q", text)
+			}
+			lang := ""
+			if b.eval(`document.documentElement.lang`, &lang); lang != "es" {
+				t.Errorf("the document's language is %s", lang)
+			}
+			b.shot("spanish-" + s.name)
+			finger{b, s.touch}.drag("#grip-1-hit", 30, 4, func() {})
+			cost := b.value("out-cost-year")
+			for _, panel := range []string{"panel-home", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-year", "panel-houses"} {
+				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
+				b.frame()
+				b.axe(panel)
+				b.fits(panel, s.width)
+			}
+			b.run(chromedp.Click("#panel-wiring", chromedp.ByQuery), chromedp.Click("#more", chromedp.ByQuery))
+			b.frame()
+			volts := ""
+			if b.eval(`document.getElementById('field-voc').value`, &volts); volts != "37,2" {
+				t.Errorf("the datasheet's volts are shown as %q", volts)
+			}
+			b.typeInto("field-voc", "mucho")
+			b.until(`document.getElementById('field-voc-problem') !== null`)
+			if text := b.text("#field-voc-problem"); !strings.Contains(text, "no es un número") {
+				t.Errorf("refused with %q", text)
+			}
+			b.shot("spanish-panel-" + s.name)
+			hash := ""
+			b.eval(`location.hash`, &hash)
+			b.run(chromedp.Click("#language", chromedp.ByQuery))
+			b.until(`location.search === '?lang=en'`)
+			b.ready()
+			if text := b.text(".sentence"); !strings.Contains(text, "Hot washes") || b.value("out-cost-year") != cost {
+				t.Errorf("in English: %q, cost %v, before %v", text, b.value("out-cost-year"), cost)
+			}
+			again := ""
+			if b.eval(`location.hash`, &again); again != hash {
+				t.Errorf("the house became %s", again)
+			}
+			b.clean()
+		})
+	}
+}
