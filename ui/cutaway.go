@@ -31,6 +31,32 @@ func (c *Cutaway) turn(event vugu.DOMEvent) {
 	}
 }
 
+// play lets the day pass, from midnight once it is over, or stops it.
+func (c *Cutaway) play() {
+	c.Page.Playing = !c.Page.Playing && c.Page.Host != nil
+	if c.Page.TankMinute >= 1440 {
+		c.Page.TankMinute = 0
+	}
+	if c.Page.Playing {
+		c.Page.Host.Play()
+	}
+}
+
+func (c *Cutaway) playName() string {
+	if c.Page.Playing {
+		return c.Page.T(words.JobStop)
+	}
+	return c.Page.T(words.TankPlay)
+}
+
+// Tick lets a quarter of an hour pass; false where the day is over, or nobody looks.
+func (c *Page) Tick() bool {
+	if c.Playing = c.Playing && c.TankMinute < 1440 && c.Shows(TankPanel); c.Playing {
+		c.TankMinute += 15
+	}
+	return c.Playing
+}
+
 // ShowTank shows the tank at the minute of the day that was tapped, to a quarter of an
 // hour.
 func (c *Page) ShowTank(minute float64) {

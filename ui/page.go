@@ -32,6 +32,7 @@ type Host interface {
 	DevicePlace()           // asks the device where it is, see Page.At
 	Save(name, text string) // hands a file to the user
 	Picture(id string)      // hands the picture of an element to the user
+	Play()                  // calls Tick in turns, as long as it returns true
 	Speak(language string)  // shows the page in another language
 	Kept() []Kept           // houses that the device keeps
 	Keep(name, link string) bool
@@ -48,6 +49,7 @@ type Page struct {
 
 	Panel      int    // open panel, -1 none
 	More       bool   // the open group shows all its fields
+	Playing    bool   // the day passes, see Tick
 	TankMinute int    // of the day shown, at which the tank is drawn
 	UsesShown  int    // mark whose uses are listed, -1 none
 	Question   int    // of those that make the house somebody's own, -1 none
@@ -113,7 +115,18 @@ func (c *Page) house() string {
 	return c.T(words.YourHouse)
 }
 
-func (c *Page) month() string { return c.View.Words.Months[c.Store.Scenario.Month] }
+func (c *Page) month() string {
+	if day, ok := c.Store.RealDay(); ok {
+		return c.date(day)
+	}
+	return c.View.Words.Months[c.Store.Scenario.Month]
+}
+
+// underSky tells whether the day shown is a month's under that sky.
+func (c *Page) underSky(i int) bool {
+	_, real := c.Store.RealDay()
+	return !real && int(c.Store.Scenario.Sky) == i
+}
 
 func (c *Page) turnMonth(by int) {
 	c.Store.Choose(scenario.Month, (int(c.Store.Scenario.Month)+by+12)%12)

@@ -55,7 +55,7 @@ func (c *Page) usesOf(i int) (list []numbered) {
 // listed are the uses that the page lists: behind a mark, or of a day of the year.
 func (c *Page) listed() (list []numbered) {
 	if c.DayShown < 0 {
-		return c.usesOf(c.UsesShown)
+		return c.usesOf(c.UsesShown) // of the day on the dial
 	}
 	for n, u := range c.Store.Replay(c.DayShown).Uses {
 		list = append(list, numbered{n, u})
@@ -82,7 +82,7 @@ func (c *Page) usesShown() []string { return c.useTexts(c.listed()) }
 // latest says until when the backup may start for the last use behind the open mark.
 func (c *Page) latest() string {
 	uses := c.listed()
-	if c.DayShown >= 0 || len(uses) == 0 {
+	if _, real := c.Store.RealDay(); real || c.DayShown >= 0 || len(uses) == 0 {
 		return ""
 	}
 	last := uses[len(uses)-1]
@@ -98,9 +98,13 @@ func (c *Page) latest() string {
 
 // coolUse is the last of the uses listed that ran cool, with its minute of the day.
 func (c *Page) coolUse() (at plan.CoolUse, minute int, ok bool) {
+	day := c.DayShown
+	if real, some := c.Store.RealDay(); day < 0 && some {
+		day = real
+	}
 	for _, u := range c.listed() {
 		if u.RanCool {
-			at, minute, ok = plan.CoolUse{Day: c.DayShown, Use: u.i}, int(u.Minute+0.5), true
+			at, minute, ok = plan.CoolUse{Day: day, Use: u.i}, int(u.Minute+0.5), true
 		}
 	}
 	return at, minute, ok

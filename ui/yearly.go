@@ -152,6 +152,15 @@ func (c *Yearly) turnDay(by int) {
 	}
 }
 
+// onDial shows the day on the dial.
+func (c *Yearly) onDial() {
+	c.Page.Store.ShowDay(c.Page.DayShown)
+	c.Page.showDay(-1)
+	if c.Page.Host != nil {
+		c.Page.Host.Reveal("month-back")
+	}
+}
+
 func (c *Yearly) dayName() string { return c.Page.date(c.Page.DayShown) }
 
 // date writes a day of the year.

@@ -98,6 +98,7 @@ type app struct {
 	reading          int                    // counts weather files, so that a newer one ends an older
 	reveal           string                 // id of an element to bring into sight
 	toReveal         js.Func
+	tick             js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
 	shared           bool   // the address holds another house than the one last changed here

@@ -54,6 +54,15 @@ func TestYear_Shown(t *testing.T) {
 			b.frame()
 			b.shot("year-day-" + s.name)
 			b.axe("shown")
+			// That day on the dial.
+			date := b.text("#day-uses h2")
+			b.run(chromedp.Click("#day-on-dial"))
+			b.until(`document.getElementById('month').textContent === ` + quote(date))
+			b.frame()
+			b.shot("year-dial-" + s.name)
+			finger{b, s.touch}.drag("#grip-1-hit", 15, 3, func() {})
+			b.run(chromedp.Click("#sky-typical", chromedp.ByQuery))
+			b.until(`document.getElementById('month').textContent === 'March'`)
 			// The flow of the day.
 			before := ""
 			b.eval(`document.querySelector('#flow svg').textContent`, &before)

@@ -27,6 +27,9 @@ func (s *Store) Type(id scenario.FieldID, text string) {
 // Choose sets a choice field.
 func (s *Store) Choose(id scenario.FieldID, choice int) {
 	s.Cancel()
+	if s.real > 0 && (id == scenario.Month || id == scenario.SkyKind) {
+		s.ShowDay(-1)
+	}
 	next := s.Scenario
 	scenario.FieldOf(id).Set(&next, float64(choice))
 	s.change(id, next, "")

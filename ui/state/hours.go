@@ -9,7 +9,18 @@ import (
 )
 
 // shownDay is the day of the year that the dial shows.
-func (s *Store) shownDay() int { return climate.AverageDay(int(s.Scenario.Month)) }
+func (s *Store) shownDay() int {
+	if day, ok := s.RealDay(); ok {
+		return day
+	}
+	return climate.AverageDay(int(s.Scenario.Month))
+}
+
+// SunDay is the sun of the day shown.
+func (s *Store) SunDay() *climate.SunDay { return &s.Prepared.Weather.Sun[s.shownDay()] }
+
+// ShownMonth is the month of the day shown, 0 to 11.
+func (s *Store) ShownMonth() int { return climate.MonthOf(s.shownDay()) }
 
 // Windows are the backup hours as the dial knows them on the day it shows: one, or
 // two. A second window stays through a gesture that closes it and is gone after.

@@ -76,6 +76,7 @@ type Store struct {
 	replayOf    scenario.Scenario
 	replayDay   int
 
+	real         int // the day of the year that is shown instead of the month's, counted from 1; 0: none
 	refusedMonth int // of the monthly value in Refused
 
 	cold   [12]float64 // monthly means of the cold water
@@ -99,6 +100,7 @@ func Open(fragment string) *Store {
 
 // Load replaces the scenario by a link's; the present one is an undo away.
 func (s *Store) Load(fragment string) {
+	s.real = 0
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	for range 2 { // a datasheet, and a place
@@ -196,11 +198,28 @@ func (s *Store) simulateBare() {
 func (s *Store) simulate() {
 	b, month := s.Scenario.Backup, int(s.Scenario.Month)
 	s.Prepared.RunDay(b, month, scenario.Dull, &s.ws, &s.Results.Dull)
-	s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
+	day, real := s.RealDay()
+	if !real {
+		s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
+	}
 	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
+	if real {
+		s.Prepared.Replay(b, &s.Results.Year, day, &s.ws, &s.Results.Day)
+	}
 	if err := s.Results.Year.Err; err != nil {
 		panic("state: " + err.Error())
 	}
+}
+
+// RealDay is the day of the year (0 to 364) that is shown instead of a month's average one;
+// ok is false where none is.
+func (s *Store) RealDay() (day int, ok bool) { return s.real - 1, s.real > 0 }
+
+// ShowDay shows a day of the year; -1 shows the month's again.
+func (s *Store) ShowDay(day int) {
+	s.Cancel()
+	s.real = day + 1
+	s.simulate()
 }
 
 // Rehearse simulates once more and changes nothing: it warms the code up.

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -259,5 +260,29 @@ func TestFind_TakesWhatItFound(t *testing.T) {
 	}
 	if _, ok := s.EndFind(); ok || s.Scenario.Backup != hours {
 		t.Error("a search that was overtaken changes the hours")
+	}
+}
+
+// A day of the year on the dial is that day of the year, through drags too, until a month or
+// a sky is chosen.
+func TestShowDay_IsTheYears(t *testing.T) {
+	s := Open("v=1&modules=2&backup=1500-1600")
+	s.ShowDay(17)
+	same := func(when string) {
+		t.Helper()
+		is, want := s.Results.Day.Flows, s.Results.Year.Day[17]
+		if is.BoughtJ != want.BoughtJ || is.CoolUses != want.CoolUses || math.Abs(is.DeliveredJ-want.DeliveredJ) > 1e-9*want.DeliveredJ {
+			t.Errorf("%s: %+v, the year has %+v", when, is, want)
+		}
+	}
+	same("shown")
+	s.Begin(0, dial.EndGrip, 16*60)
+	s.Drag(17*60, Coarse)
+	same("dragged")
+	s.Commit()
+	same("kept")
+	s.Choose(scenario.SkyKind, int(s.Scenario.Sky))
+	if _, real := s.RealDay(); real || s.Results.Day.Flows.BoughtJ == s.Results.Year.Day[17].BoughtJ {
+		t.Error("a sky is chosen and the day stays")
 	}
 }

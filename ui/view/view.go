@@ -9,7 +9,6 @@ import (
 	"slices"
 	"strings"
 
-	"suncask/engine/climate"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/curve"
@@ -150,7 +149,7 @@ func (v *View) figures(s *state.Store) {
 	v.output("out-cost-year", format.Money(y.Cost, currency), y.Cost)
 	v.output("out-bought-year", kWh(y.BoughtJ, 0), y.BoughtJ/simulate.JPerKWh)
 	v.output("out-solar-fraction", format.Number(100*y.SolarFraction(), 0)+format.Space+"%", y.SolarFraction())
-	v.output("out-cold-days", days(y.CoolDays), float64(y.CoolDays))
+	v.output("out-cold-days", v.days(y.CoolDays), float64(y.CoolDays))
 	var cost, bought, sun, cool string
 	if b := s.Before; b != nil {
 		cost = v.change(y.Cost-b.Total.Cost, 0)
@@ -165,13 +164,13 @@ func (v *View) figures(s *state.Store) {
 }
 
 // CoolDays says on how many days a use ran cool.
-func (v *View) CoolDays(n int32) string { return v.Words.Text(words.CoolDays, days(n)) }
+func (v *View) CoolDays(n int32) string { return v.Words.Text(words.CoolDays, v.days(n)) }
 
-func days(n int32) string {
+func (v *View) days(n int32) string {
 	if n == 1 {
-		return "1" + format.Space + "day"
+		return v.Words.Text(words.OneDay)
 	}
-	return format.Number(float64(n), 0) + format.Space + "days"
+	return format.Number(float64(n), 0) + format.Space + v.Words.Text(words.ManyDays)
 }
 
 func kWh(joules float64, decimals int) string {
@@ -252,7 +251,7 @@ func (v *View) fill(s *state.Store) {
 	in := &v.in
 	sc, d := &s.Scenario, &s.Results.Day
 	in.Windows = s.Windows()
-	sun := &s.Prepared.Weather.Sun[climate.AverageDay(int(sc.Month))]
+	sun := s.SunDay()
 	half := sun.Sunset * 720 / math.Pi
 	in.Rise, in.Set = sun.Noon*60-half, sun.Noon*60+half
 	in.SunW = d.SunW
@@ -309,7 +308,7 @@ func (v *View) ahead(s *state.Store) {
 // bands are a weekday's prices relative to the highest.
 func bands(s *state.Store, list []dial.Band) []dial.Band {
 	most := 0.0
-	s.Prepared.Prices(int(s.Scenario.Month), func(from, to int, perKWh float64) {
+	s.Prepared.Prices(s.ShownMonth(), func(from, to int, perKWh float64) {
 		most = math.Max(most, perKWh)
 		list = append(list, dial.Band{From: float64(from), To: float64(to), Height: perKWh})
 	})

@@ -326,4 +326,8 @@ var englishPage = []string{
 	OtherLanguage:      "Español",
 	AtLine:             "Line %d",
 	AtColumn:           ", column %d",
+	OneDay:             "1\u202fday",
+	ManyDays:           "days",
+	DayOnDial:          "Show this day on the dial",
+	TankPlay:           "Play the day",
 }

@@ -327,5 +327,9 @@ const (
 	OtherLanguage
 	AtLine   // args: line
 	AtColumn // args: column
+	OneDay
+	ManyDays
+	DayOnDial
+	TankPlay
 	keyCount
 )

@@ -23,7 +23,7 @@ var spanishPage = []string{
 	SentenceMore:       "%s más",
 	CaptionCost:        "al año",
 	CaptionSun:         "del sol",
-	CaptionCool:        "con agua fría",
+	CaptionCool:        "con frío",
 	CaptionBought:      "comprado",
 	ChangeNone:         "como antes",
 	ChangeMore:         "%s más",
@@ -326,4 +326,8 @@ var spanishPage = []string{
 	OtherLanguage:      "English",
 	AtLine:             "Línea %d",
 	AtColumn:           ", columna %d",
+	OneDay:             "1\u202fdía",
+	ManyDays:           "días",
+	DayOnDial:          "Mostrar este día en la esfera",
+	TankPlay:           "Pasar el día",
 }
