@@ -1,10 +1,12 @@
 package main
 
 import (
+	"compress/gzip"
 	"fmt"
 	"net"
 	"net/http"
 	"os"
+	"strings"
 )
 
 // serve offers dist/ on this machine only, at the port in PORT or any free one.
@@ -18,5 +20,32 @@ func serve() error {
 		return err
 	}
 	fmt.Printf("Suncask is at http://%s/ (stop with Ctrl-C)\n", l.Addr())
-	return http.Serve(l, http.FileServer(http.Dir(dist)))
+	return http.Serve(l, zipped(http.FileServer(http.Dir(dist))))
 }
+
+// zipped compresses what it serves, as hosts do.
+func zipped(files http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if !strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") || strings.HasSuffix(r.URL.Path, ".gz") {
+			files.ServeHTTP(w, r)
+			return
+		}
+		r.Header.Del("Range")
+		zip := gzip.NewWriter(w)
+		defer zip.Close()
+		files.ServeHTTP(&zippedWriter{w, zip}, r)
+	})
+}
+
+type zippedWriter struct {
+	http.ResponseWriter
+	zip *gzip.Writer
+}
+
+func (w *zippedWriter) WriteHeader(code int) {
+	w.Header().Del("Content-Length")
+	w.Header().Set("Content-Encoding", "gzip")
+	w.ResponseWriter.WriteHeader(code)
+}
+
+func (w *zippedWriter) Write(b []byte) (int, error) { return w.zip.Write(b) }

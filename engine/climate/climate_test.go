@@ -219,3 +219,18 @@ func TestTypical_SameSeedSameYear(t *testing.T) {
 		t.Error("another seed, the same year")
 	}
 }
+
+// A place found by its slug is the table's, and nothing else is found.
+func TestPlaceBySlug_IsTheTables(t *testing.T) {
+	for _, p := range Places() {
+		q, ok := PlaceBySlug(p.Slug)
+		if !ok || fmt.Sprint(*q) != fmt.Sprint(p) {
+			t.Errorf("%s: %v, %+v", p.Slug, ok, q)
+		}
+	}
+	for _, slug := range []string{"", "slug", "atlantis", "lisbon,", "isbon", "# Places: position", "lisbon\n"} {
+		if q, ok := PlaceBySlug(slug); ok {
+			t.Errorf("%q is %s", slug, q.Name)
+		}
+	}
+}

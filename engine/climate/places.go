@@ -59,56 +59,92 @@ var places = sync.OnceValue(func() []Place {
 	return list
 })
 
-// PlaceBySlug finds a built-in place; ok is false if there is none of that name.
+// PlaceBySlug finds a built-in place; ok is false if there is none of that name. It reads
+// no more of the table than that place's row.
 func PlaceBySlug(slug string) (p *Place, ok bool) {
-	list := places()
-	for i := range list {
-		if list[i].Slug == slug {
-			return &list[i], true
-		}
+	if known, ok := bySlug.Load(slug); ok {
+		return known.(*Place), true
 	}
-	return nil, false
+	at := strings.Index(table, "\n"+slug+",")
+	if at < 0 || slug == "" || slug == slugHead || strings.ContainsAny(slug, "#,\n") {
+		return nil, false
+	}
+	line, _, _ := strings.Cut(table[at+1:], "\n")
+	row, err := splitRow(line)
+	if err != nil {
+		panic("climate: built-in table: " + err.Error())
+	}
+	place, err := parsePlace(row)
+	if err != nil {
+		panic("climate: built-in table: " + err.Error())
+	}
+	bySlug.Store(slug, &place)
+	return &place, true
 }
+
+// bySlug are the places that were asked for.
+var bySlug sync.Map
+
+// slugHead heads the column of slugs.
+const slugHead = "slug"
 
 const placeColumns = 8 + 24 + 1
 
-func parsePlaces(text string) ([]Place, error) {
-	var rows [][]string
+func parsePlaces(text string) (list []Place, err error) {
 	for n, line := range strings.Split(strings.TrimSpace(text), "\n") {
 		if strings.HasPrefix(line, "#") {
 			continue
 		}
-		row := strings.Split(strings.TrimSuffix(line, "\r"), ",") // nothing in it is quoted
-		if len(row) != placeColumns {
-			return nil, fmt.Errorf("line %d: wrong number of fields, %d of %d", n+1, len(row), placeColumns)
+		row, err := splitRow(line)
+		if err != nil {
+			return nil, fmt.Errorf("line %d: %w", n+1, err)
 		}
-		rows = append(rows, row)
-	}
-	list := make([]Place, 0, len(rows))
-	for _, row := range rows[1:] {
-		var bad error
-		number := func(column int) float64 {
-			v, err := strconv.ParseFloat(row[column], 64)
-			if err != nil && bad == nil {
-				bad = fmt.Errorf("%s: %s %q is not a number", row[0], rows[0][column], row[column])
-			}
-			return v
+		if row[0] == slugHead {
+			continue
 		}
-		p := Place{
-			Slug: row[0], Name: row[1], Country: row[2],
-			LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
-			Clock: clockOf(number(6), number(7), number(3)), Source: row[placeColumns-1],
-		}
-		if row[5] != "" {
-			p.ElevationM = number(5)
-		}
-		for m := range 12 {
-			p.GHI[m], p.TempC[m] = number(8+m), number(20+m)
-		}
-		if bad != nil {
-			return nil, bad
+		p, err := parsePlace(row)
+		if err != nil {
+			return nil, err
 		}
 		list = append(list, p)
 	}
 	return list, nil
+}
+
+// splitRow cuts a line into its columns; nothing in the table is quoted.
+func splitRow(line string) ([]string, error) {
+	row := strings.Split(strings.TrimSuffix(line, "\r"), ",")
+	if len(row) != placeColumns {
+		return nil, fmt.Errorf("wrong number of fields, %d of %d", len(row), placeColumns)
+	}
+	return row, nil
+}
+
+func parsePlace(row []string) (p Place, err error) {
+	number := func(column int) float64 {
+		v, bad := strconv.ParseFloat(row[column], 64)
+		if bad != nil && err == nil {
+			err = fmt.Errorf("%s: %s %q is not a number", row[0], columnName(column), row[column])
+		}
+		return v
+	}
+	p = Place{
+		Slug: row[0], Name: row[1], Country: row[2],
+		LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
+		Clock: clockOf(number(6), number(7), number(3)), Source: row[placeColumns-1],
+	}
+	if row[5] != "" {
+		p.ElevationM = number(5)
+	}
+	for m := range 12 {
+		p.GHI[m], p.TempC[m] = number(8+m), number(20+m)
+	}
+	return p, err
+}
+
+// columnName is the heading of a column of the built-in table.
+func columnName(column int) string {
+	at := strings.Index(table, slugHead+",")
+	line, _, _ := strings.Cut(table[max(0, at):], "\n")
+	return strings.Split(line, ",")[column]
 }

@@ -222,10 +222,10 @@ func (s *Store) ShowDay(day int) {
 	s.simulate()
 }
 
-// Rehearse simulates once more and changes nothing: it warms the code up.
+// Rehearse simulates a year and changes nothing: it warms the code up.
 func (s *Store) Rehearse() {
 	if s.Before == nil {
-		s.simulate()
+		s.Prepared.RunYear(s.Scenario.Backup, &s.ws, &s.year)
 	}
 }
 
