@@ -28,6 +28,7 @@ async function boot () {
   window.suncaskLoaded = loaded // for workers
   document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)
+  window.suncaskMemory = () => instance.exports.mem.buffer.byteLength
   const real = window.eval
   window.eval = () => undefined
   const ended = go.run(instance)
