@@ -12,6 +12,7 @@ import (
 	"suncask/engine/care"
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/explain"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -47,20 +48,22 @@ type Page struct {
 	View  *view.View
 	Host  Host // nil when rendered outside a browser
 
-	Panel      int    // open panel, -1 none
-	More       bool   // the open group shows all its fields
-	Playing    bool   // the day passes, see Tick
-	TankMinute int    // of the day shown, at which the tank is drawn
-	UsesShown  int    // mark whose uses are listed, -1 none
-	Question   int    // of those that make the house somebody's own, -1 none
-	DayShown   int    // day of the year whose uses are listed, -1 none
-	FindNote   string // what the search for better hours came to
-	LinkShown  string
-	Copied     bool
-	Newer      bool // a newer version of the page waits
-	Shared     bool // the house came with a link, nothing of it is kept yet
-	HouseName  string
-	HouseNote  string
+	Panel       int              // open panel, -1 none
+	More        bool             // the open group shows all its fields
+	Playing     bool             // the day passes, see Tick
+	TankMinute  int              // of the day shown, at which the tank is drawn
+	UsesShown   int              // mark whose uses are listed, -1 none
+	Question    int              // of those that make the house somebody's own, -1 none
+	Explained   explain.Quantity // the figure that is opened
+	ExplainedAt explain.Span
+	DayShown    int    // day of the year whose uses are listed, -1 none
+	FindNote    string // what the search for better hours came to
+	LinkShown   string
+	Copied      bool
+	Newer       bool // a newer version of the page waits
+	Shared      bool // the house came with a link, nothing of it is kept yet
+	HouseName   string
+	HouseNote   string
 
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
@@ -78,7 +81,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, Question: -1, FileReading: -1, TankMinute: 18 * 60}
+	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60}
 }
 
 // Compute takes the frame that the templates read.

@@ -20,7 +20,7 @@ type bill struct {
 // rate is the price of a joule.
 type rate struct {
 	perJ float64
-	base bool // it rises with the month's use, see blocks
+	base bool // it rises with the month's use, see Blocks
 }
 
 func (p *Prepared) setBill() {
@@ -57,9 +57,9 @@ func (b *bill) on(day int) []rate {
 	return b.prices[climate.MonthOf(day)][weekend]
 }
 
-// blocks is what blocks make a month's water cost more than its days' sum, which takes the
+// Blocks is what blocks make a month's water cost more than its days' sum, which takes the
 // price where the house's other use ends.
-func (p *Prepared) blocks(boughtJ float64) float64 {
+func (p *Prepared) Blocks(boughtJ float64) float64 {
 	b, other := &p.bill.tariff, p.Scenario.OtherKWh
 	if len(b.Blocks) == 0 {
 		return 0

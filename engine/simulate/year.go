@@ -12,7 +12,7 @@ import (
 type Year struct {
 	Total    Flows
 	Month    [12]Flows
-	Day      [climate.Days]Flows    // costs at the price where the house's other use ends, see blocks
+	Day      [climate.Days]Flows    // costs at the price where the house's other use ends, see Blocks
 	Midnight [climate.Days]Midnight // at the start of each day
 
 	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content, 1 K of the water at least
@@ -83,7 +83,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 			}
 			day++
 		}
-		out.Month[m].Cost += p.blocks(out.Month[m].BaseJ)
+		out.Month[m].Cost += p.Blocks(out.Month[m].BaseJ)
 		out.Total.add(&out.Month[m])
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()

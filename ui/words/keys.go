@@ -331,5 +331,31 @@ const (
 	ManyDays
 	DayOnDial
 	TankPlay
+	ExplainName
+	ExplainBought
+	ExplainSun
+	ExplainCost
+	ExplainFraction
+	ExplainCool
+	ExplainSaved
+	ExplainLost
+	ExplainTap
+	TermSun
+	TermGrid
+	TermBare
+	TermCost
+	TermBase
+	TermPrice
+	TermBands
+	TermBlocks
+	TermFed
+	TermFedPrice
+	ExplainMonths
+	ExplainDays
+	ExplainText // args: figure, span, value, formula
+	ExplainValue
+	ExplainUp
+	ExplainSource // args: place's name, place
+	ExplainRun
 	keyCount
 )

@@ -1,0 +1,83 @@
+package explain
+
+import (
+	"math"
+	"math/rand/v2"
+	"runtime"
+	"testing"
+
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// For every quantity of 1,000 random houses the formula evaluated is the figure shown, and a
+// month's is the year's own month.
+func TestOf_IsWhatIsShown(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 25))
+	houses := 1000
+	if runtime.GOARCH == "wasm" {
+		houses = 40 // the same code, five times slower
+	}
+	ws, y, bare := new(simulate.Workspace), new(simulate.Year), new(simulate.Year)
+	var prev *simulate.Prepared
+	for i := range houses {
+		s := scenario.Defaults(scenario.LatestVersion)
+		if i%50 == 0 {
+			prev = nil
+		}
+		s.Place = []string{"lisbon", "oslo", "cape-town", "seville"}[i/50%4]
+		s.People, s.When, s.Modules = 1+r.IntN(6), scenario.When(r.IntN(3)), r.IntN(8)
+		s.TankLitres, s.Rule = float64(80+r.IntN(300)), scenario.Rule(r.IntN(3))
+		s.Backup = scenario.Backup{Start: 15 * r.IntN(96), End: 15 * r.IntN(96)}
+		s.Bands = []string{"", "1700-2000:0.5", "11-2/wd0600-0900:0.4,we0000-0000:0.1"}[r.IntN(3)]
+		s.Blocks = []string{"", "100:0.3,260:0.5"}[r.IntN(2)]
+		s.ExportPrice = []float64{0, 0.07}[r.IntN(2)]
+		s.AwayDays = 20 * r.IntN(2)
+		s.Settle()
+		p, err := simulate.Prepare(&s, nil, prev)
+		if err != nil {
+			t.Fatal(err)
+		}
+		prev = p
+		p.RunYear(s.Backup, ws, y)
+		if i%20 == 0 {
+			p.RunYear(scenario.Backup{AllDay: true}, ws, bare)
+		}
+		h := &House{p, y, &bare.Total}
+		near := func(what string, q Quantity, got, want float64) {
+			if math.Abs(got-want) > 1e-9*math.Max(1, math.Abs(want)) {
+				t.Fatalf("house %d, quantity %d, %s: %.12g, shown %.12g", i, q, what, got, want)
+			}
+		}
+		for q := range Quantities {
+			near("year", q, Of(q, Year, h).Value, Shown(q, h))
+			if m := r.IntN(12); q.Summed() {
+				near("month", q, Of(q, Span{m, -1}, h).Value, q.of(&y.Month[m]))
+			}
+		}
+	}
+}
+
+// The terms put into the formula by hand give its value.
+func TestOf_Terms(t *testing.T) {
+	s := scenario.Defaults(scenario.LatestVersion)
+	s.Bands, s.Blocks, s.ExportPrice = "1600-1700:0.5", "210:0.3", 0.05
+	p, err := simulate.Prepare(&s, nil, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	y := new(simulate.Year)
+	p.RunYear(s.Backup, new(simulate.Workspace), y)
+	h := &House{p, y, &y.Total}
+	v := map[Symbol]float64{}
+	e := Of(Cost, Span{0, -1}, h)
+	for _, term := range e.Terms {
+		v[term.Symbol] = term.Value
+	}
+	if want := v[BasePrice]*v[BaseEnergy] + v[BandCost] + v[BlockCost] - v[FedPrice]*v[FedBack]; math.Abs(e.Value-want) > 1e-9 || v[BandCost] <= 0 || v[BlockCost] <= 0 {
+		t.Errorf("January costs %g, by hand %g, %v", e.Value, want, v)
+	}
+	if len(Of(Bought, Year, h).Parts) != 12 || len(Of(Bought, Span{1, -1}, h).Parts) != 28 {
+		t.Error("a year has 12 months, February 28 days")
+	}
+}

@@ -1,0 +1,42 @@
+package browser
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// A figure of the headline opens into its formula, a year into months, a month into days, a
+// day into its uses.
+func TestExplain_Opens(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house + "&backup=1500-1800")
+			b.run(chromedp.Click("#out-cost-year", chromedp.ByQuery))
+			b.until(`document.querySelectorAll('#explain tr').length === 13`)
+			b.frame()
+			b.shot("explain-" + s.name)
+			b.axe("explained")
+			b.fits("explained", s.width)
+			b.run(chromedp.Click("#explain tr:nth-child(2) button", chromedp.ByQuery))
+			b.until(`document.getElementById('explain-up') !== null`)
+			if text := b.text("#explain-text"); !strings.Contains(text, "January") || !strings.Contains(text, "p E_b") {
+				t.Errorf("January's cost is explained by %q", text)
+			}
+			b.run(chromedp.Click("#explain-bought"), chromedp.Click("#explain tr:nth-child(3) button", chromedp.ByQuery))
+			b.until(`document.querySelectorAll('#explain tr').length === 29`)
+			b.run(chromedp.Click("#explain tr:nth-child(11) button", chromedp.ByQuery))
+			b.until(`document.getElementById('day-uses') !== null`)
+			if text := b.text("#day-uses h2"); text != "10 February" {
+				t.Errorf("the day is %q", text)
+			}
+			b.run(chromedp.Click("#explain-fraction"))
+			if text := b.text("#explain-text"); !strings.Contains(text, "E_s / (E_s + E_g)") {
+				t.Errorf("the share of the sun is explained by %q", text)
+			}
+			b.clean()
+		})
+	}
+}

@@ -1,0 +1,122 @@
+package ui
+
+import (
+	"suncask/engine/climate"
+	"suncask/engine/explain"
+	"suncask/engine/scenario"
+	"suncask/ui/words"
+)
+
+// Explain opens a figure into its formula, its terms, and the months and days it sums up.
+type Explain struct{ Page *Page }
+
+// explainFigure opens a figure in the group of the year.
+func (c *Page) explainFigure(q explain.Quantity) {
+	for i := range panels {
+		if panels[i].id == YearPanel {
+			c.Panel, c.Question = i, -1
+		}
+	}
+	c.Explained, c.ExplainedAt = q, explain.Year
+	if c.Host != nil {
+		c.Host.Reveal("explain-" + quantityIDs[q])
+	}
+}
+
+var quantityIDs = [explain.Quantities]string{"bought", "sun", "cost", "fraction", "cool", "saved", "lost", "tap"}
+
+var quantityNames = [explain.Quantities]words.Key{words.ExplainBought, words.ExplainSun, words.ExplainCost, words.ExplainFraction,
+	words.ExplainCool, words.ExplainSaved, words.ExplainLost, words.ExplainTap}
+
+var symbolNames = [explain.Symbols]words.Key{words.TermSun, words.TermGrid, words.TermBare, words.TermCost, words.TermBase,
+	words.TermPrice, words.TermBands, words.TermBlocks, words.TermFed, words.TermFedPrice}
+
+func (c *Explain) quantities() (list []explain.Quantity) {
+	for q := range explain.Quantities {
+		list = append(list, q)
+	}
+	return list
+}
+
+func (c *Explain) id(q explain.Quantity) string { return "explain-" + quantityIDs[q] }
+
+func (c *Explain) name(q explain.Quantity) string { return c.Page.T(quantityNames[q]) }
+
+func (c *Explain) choose(q explain.Quantity) { c.Page.Explained, c.Page.ExplainedAt = q, explain.Year }
+
+func (c *Explain) chosen(q explain.Quantity) bool { return c.Page.Explained == q }
+
+func (c *Explain) house() *explain.House {
+	s := c.Page.Store
+	return &explain.House{Prepared: s.Prepared, Year: &s.Results.Year, Bare: &s.Bare}
+}
+
+func (c *Explain) value() explain.Explanation {
+	return explain.Of(c.Page.Explained, c.Page.ExplainedAt, c.house())
+}
+
+// span names the year, a month or a day.
+func (c *Explain) span(at explain.Span) string {
+	switch {
+	case at.Day >= 0:
+		return c.Page.date(at.Day)
+	case at.Month >= 0:
+		return c.Page.View.Words.Months[at.Month]
+	}
+	return c.Page.T(words.PanelYear)
+}
+
+func (c *Explain) figure(v float64) figure { return figure{v, 2} }
+
+// text is the figure with its formula.
+func (c *Explain) text() string {
+	q, at := c.Page.Explained, c.Page.ExplainedAt
+	formula := explain.Formula(q, at)
+	switch {
+	case formula == "":
+		formula = c.Page.T(words.ExplainRun)
+	case formula == "\u03a3" && at.Month >= 0:
+		formula = c.Page.T(words.ExplainDays)
+	case formula == "\u03a3":
+		formula = c.Page.T(words.ExplainMonths)
+	}
+	return c.Page.View.Words.Text(words.ExplainText, c.name(q), c.span(at), shownCell(c.figure(c.value().Value)), formula)
+}
+
+// sheet has the terms, or the parts, of which months open into days and days are shown.
+func (c *Explain) sheet() *sheet {
+	t, e := c.Page.T, c.value()
+	sh := &sheet{id: "explain", caption: c.name(c.Page.Explained) + ", " + c.span(c.Page.ExplainedAt), head: []string{t(words.WorthFigure), t(words.ExplainValue)}}
+	for _, term := range e.Terms {
+		sh.rows = append(sh.rows, sheetRow{cells: []any{explain.Letters[term.Symbol] + ": " + t(symbolNames[term.Symbol]), figure{term.Value, 3}}})
+	}
+	for _, p := range e.Parts {
+		r := sheetRow{cells: []any{c.span(p.Span), c.figure(p.Value)}}
+		r.take = func() {
+			if c.Page.ExplainedAt = p.Span; p.Span.Day >= 0 {
+				c.Page.showDay(p.Span.Day)
+			}
+		}
+		sh.rows = append(sh.rows, r)
+	}
+	return sh
+}
+
+func (c *Explain) some() bool { e := c.value(); return len(e.Terms)+len(e.Parts) > 0 }
+
+func (c *Explain) below() bool { return c.Page.ExplainedAt != explain.Year }
+
+// up goes from a day to its month, from a month to the year.
+func (c *Explain) up() {
+	at := &c.Page.ExplainedAt
+	if at.Day >= 0 {
+		at.Month, at.Day = climate.MonthOf(at.Day), -1
+	} else {
+		*at = explain.Year
+	}
+}
+
+// source says by what the figure was come to.
+func (c *Explain) source() string {
+	return c.Page.View.Words.Text(words.ExplainSource, c.Page.View.Words.Fields[scenario.Place].Name, c.Page.Store.Text(scenario.Place))
+}
