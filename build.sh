@@ -9,7 +9,7 @@ usage() {
   echo "  build  put the static site into dist/"
   echo "  gen    make vugu's generated Go (needed before editors and go vet)"
   echo "  test   everything: format, vet, engine natively and in WebAssembly, build, sizes, browser"
-  echo "  bench  print the benchmarks, natively and in WebAssembly"
+  echo "  bench  print the benchmarks, natively and in WebAssembly, and Lighthouse's scores"
 }
 
 # need TOOL WHAT-FOR: names what is missing; all of it before failing.
@@ -136,12 +136,18 @@ case "${1:-}" in
     go test -count 1 -timeout 20m -v ./site/...
     ;;
   bench)
-    tools
+    tools browser
     gen
     echo "== natively"
     go test ./engine/simulate ./engine/plan ./engine/climate/hourly -run '^$' -bench . -count 5
     echo "== in WebAssembly under node"
     wasm test ./engine/simulate ./engine/plan ./engine/climate/hourly -run '^$' -bench . -count 5
+    echo "== first visit on a phone"
+    build
+    PORT=8471 go run ./site serve &
+    sleep 3
+    (cd site && CHROME_PATH=$(command -v chromium) node lighthouse.mjs http://127.0.0.1:8471/) || true
+    kill $!
     ;;
   *)
     usage
