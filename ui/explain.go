@@ -40,7 +40,13 @@ func (c *Explain) quantities() (list []explain.Quantity) {
 
 func (c *Explain) id(q explain.Quantity) string { return "explain-" + quantityIDs[q] }
 
-func (c *Explain) name(q explain.Quantity) string { return c.Page.T(quantityNames[q]) }
+func (c *Explain) name(q explain.Quantity) string {
+	name := c.Page.T(quantityNames[q])
+	if q == explain.Cost || q == explain.Saved {
+		name += ", " + c.Page.Store.Scenario.Currency
+	}
+	return name
+}
 
 func (c *Explain) choose(q explain.Quantity) { c.Page.Explained, c.Page.ExplainedAt = q, explain.Year }
 
