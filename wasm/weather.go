@@ -139,7 +139,8 @@ func (a *app) storage(use func(s js.Value)) {
 			}
 		}
 	}()
-	if s := a.window.Get("localStorage"); s.Truthy() {
+	// A getter that throws would end the program: the page's script asks for it.
+	if s := a.window.Call("suncaskStorage"); s.Truthy() {
 		use(s)
 	}
 }

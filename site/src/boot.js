@@ -7,6 +7,7 @@ const state = document.documentElement.dataset
 
 window.suncaskPicture = picture
 window.suncaskSpeak = speak
+window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 
 const spoken = language()
 const failed = {
