@@ -27,7 +27,7 @@ func TestDrag_MemoryFlat(t *testing.T) {
 			send('pointerdown', %g, %g)
 			let frame = 0
 			const next = () => {
-				for (let i = 0; i < 10; i++) { const p = points[(frame * 10 + i) %% points.length]; send('pointermove', p[0], p[1]) }
+				for (let i = 0; i < 20; i++) { const p = points[(frame * 20 + i) %% points.length]; send('pointermove', p[0], p[1]) }
 				if (++frame < %d) return requestAnimationFrame(next)
 				send('pointerup', %g, %g)
 				setTimeout(() => done(frame), 300)
@@ -43,9 +43,9 @@ func TestDrag_MemoryFlat(t *testing.T) {
 		b.eval(`suncaskMemory()`, &s.wasm)
 		return s
 	}
-	drag(1000) // the heap finds its size
+	drag(500) // the heap finds its size
 	before := measure()
-	drag(1000)
+	drag(500)
 	after := measure()
 	t.Logf("before %+v, after 10,000 events %+v", before, after)
 	if after.heap > before.heap+3e6 || after.nodes > before.nodes+5 || after.wasm > 1.25*before.wasm {
