@@ -75,12 +75,12 @@ func build() error {
 // offline writes the service worker with the files it keeps, and the compressed program for
 // hosts that compress nothing.
 func offline() error {
-	program := filepath.Join(dist, "suncask.wasm")
-	zipped, err := exec.Command("gzip", "-9", "--no-name", "--stdout", program).Output()
+	const program = "suncask.wasm"
+	zipped, err := gzipped(program)
 	if err != nil {
-		return fmt.Errorf("gzip %s: %w", program, err)
+		return err
 	}
-	if err := os.WriteFile(program+".gz", zipped, 0o644); err != nil {
+	if err := os.WriteFile(filepath.Join(dist, program+".gz"), zipped, 0o644); err != nil {
 		return err
 	}
 	entries, err := os.ReadDir(dist)
@@ -95,7 +95,7 @@ func offline() error {
 			return err
 		}
 		fmt.Fprintf(hash, "%s %d\n%s", name, len(raw), raw)
-		if name != "index.html" && name != "suncask.wasm" && name != "licences.txt" {
+		if name != "index.html" && name != program && name != "licences.txt" {
 			files = append(files, name)
 		}
 	}

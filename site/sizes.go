@@ -49,9 +49,9 @@ func packed(name string) (raw, gz, br int, err error) {
 	if err != nil {
 		return 0, 0, 0, err
 	}
-	zipped, err := exec.Command("gzip", "-9", "--no-name", "--stdout", filepath.Join(dist, name)).Output()
+	zipped, err := gzipped(name)
 	if err != nil {
-		return 0, 0, 0, fmt.Errorf("gzip %s: %w", name, err)
+		return 0, 0, 0, err
 	}
 	var b bytes.Buffer
 	w := brotli.NewWriterLevel(&b, brotli.BestCompression)
@@ -62,4 +62,13 @@ func packed(name string) (raw, gz, br int, err error) {
 		return 0, 0, 0, err
 	}
 	return len(text), len(zipped), b.Len(), nil
+}
+
+// gzipped compresses a file of dist as gzip -9 does.
+func gzipped(name string) ([]byte, error) {
+	zipped, err := exec.Command("gzip", "-9", "--no-name", "--stdout", filepath.Join(dist, name)).Output()
+	if err != nil {
+		return nil, fmt.Errorf("gzip %s: %w", name, err)
+	}
+	return zipped, nil
 }

@@ -61,11 +61,7 @@ func (c *Page) Tick() bool {
 // hour.
 func (c *Page) ShowTank(minute float64) {
 	c.TankMinute = int(math.Round(minute/15)) * 15
-	for i := range panels {
-		if panels[i].id == TankPanel {
-			c.Panel = i
-		}
-	}
+	c.show(TankPanel)
 	if c.Host != nil {
 		c.Host.Reveal("tank-hour")
 	}

@@ -12,11 +12,7 @@ type Explain struct{ Page *Page }
 
 // explainFigure opens a figure in the group of the year.
 func (c *Page) explainFigure(q explain.Quantity) {
-	for i := range panels {
-		if panels[i].id == YearPanel {
-			c.Panel, c.Question = i, -1
-		}
-	}
+	c.show(YearPanel)
 	c.Explained, c.ExplainedAt = q, explain.Year
 	if c.Host != nil {
 		c.Host.Reveal("explain-" + quantityIDs[q])

@@ -42,7 +42,7 @@ func (c *Panels) sunHours() (list []string) {
 	if !b.FollowsSun() {
 		return nil
 	}
-	list = append(list, v.Words.Text(words.SunHoursNow, v.Words.Months[s.Scenario.Month], v.Hours(s.Window(0))))
+	list = append(list, v.Words.Text(words.SunHoursNow, v.Words.Months[s.ShownMonth()], v.Hours(s.Window(0))))
 	if days := s.Prepared.EmptyDays(b); len(days) > 0 {
 		list = append(list, v.Words.Text(words.SunHoursEmpty, len(days), c.dates(days)))
 	}

@@ -50,12 +50,12 @@ func (c *Houses) keep() {
 }
 
 func (c *Houses) open(k Kept) {
-	c.Page.Store.Load(k.Link)
+	c.Page.Host.Open(k.Link)
 	c.Page.changed()
 }
 
 func (c *Houses) compare(k Kept) {
-	c.Page.other, c.Page.otherName = state.Open(k.Link), k.Name
+	c.Page.other, c.Page.otherName = c.Page.Host.Beside(k.Link), k.Name
 }
 
 func (c *Houses) compares() bool { return c.Page.other != nil }
@@ -70,6 +70,14 @@ func (c *Houses) drop(k Kept) {
 }
 
 func (c *Houses) named(key words.Key, k Kept) string { return c.Page.T(key) + ": " + k.Name }
+
+// missing says that the other house is shown without its weather file.
+func (c *Houses) missing() string {
+	if o := c.Page.other; o != nil && o.Prepared.FileMissing {
+		return c.Page.View.Words.Text(words.FileAbsent, o.Scenario.Weather)
+	}
+	return ""
+}
 
 // sheet has the results of both houses with their difference, and what differs between them.
 func (c *Houses) sheet() *sheet {

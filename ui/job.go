@@ -23,7 +23,7 @@ var jobTexts = [state.JobCount]struct {
 	state.LandscapeJob: {"land", words.LandButton, words.LandProgress, plan.Windows},
 	state.SizesJob:     {"sizes", words.SizesButton, words.SearchProgress, 0},
 	state.ElementsJob:  {"elements", words.ElementsButton, words.SearchProgress, 0},
-	state.LengthsJob:   {"length", words.LengthsButton, words.LengthsProgress, 49},
+	state.LengthsJob:   {"length", words.LengthsButton, words.LengthsProgress, plan.LengthCount},
 	state.WaysJob:      {"ways", words.WaysButton, words.SearchProgress, 0},
 }
 

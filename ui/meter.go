@@ -13,7 +13,8 @@ func (c *Meter) text() string {
 	if !ok {
 		return ""
 	}
-	w, month := c.Page.View.Words, c.Page.month()
+	w := c.Page.View.Words
+	month := w.Months[c.Page.Store.Scenario.Month] // also where another day is on the dial
 	if !fit.Possible {
 		return w.Text(words.MeterNot, format.Number(fit.Least, 0), format.Number(fit.Most, 0), month)
 	}

@@ -38,8 +38,10 @@ type Host interface {
 	Kept() []Kept           // houses that the device keeps
 	Keep(name, link string) bool
 	Drop(name string)
-	Update()          // takes the newer version of the page
-	Reveal(id string) // brings an element into sight once the page is rendered
+	Open(link string)                // makes the house of a link the present one, with the weather file it names
+	Beside(link string) *state.Store // opens one beside the present one, likewise
+	Update()                         // takes the newer version of the page
+	Reveal(id string)                // brings an element into sight once the page is rendered
 }
 
 // Page is the whole page.
@@ -188,7 +190,7 @@ func (c *Page) change() {
 		c.askMine()
 		return
 	}
-	c.Panel = 0
+	c.show(panels[0].id)
 	if c.Host != nil {
 		c.Host.Reveal(panels[0].id)
 	}
@@ -311,9 +313,14 @@ func (c *Page) Reading() string { return c.View.Words.Text(words.FileReading, c.
 
 // ShowWeather opens the panel of the weather file.
 func (c *Page) ShowWeather() {
-	for i, p := range panels {
-		if p.id == WeatherPanel {
-			c.Panel = i
+	c.show(WeatherPanel)
+}
+
+// show opens a group.
+func (c *Page) show(panel string) {
+	for i := range panels {
+		if panels[i].id == panel {
+			c.Panel, c.Question = i, -1
 		}
 	}
 }

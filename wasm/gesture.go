@@ -345,9 +345,7 @@ func (a *app) onLink() {
 	if strings.TrimPrefix(fragment, "#") == a.written {
 		return
 	}
-	a.store.Cancel()
-	a.store.Load(fragment)
-	a.findRecord()
+	a.Open(fragment)
 	a.written = ""
 	a.render()
 }

@@ -45,6 +45,20 @@ func (a *app) Drop(name string) {
 	a.storage(func(s js.Value) { s.Call("removeItem", housePrefix+name) })
 }
 
+// Open makes the house of a link the present one.
+func (a *app) Open(link string) {
+	a.store.Cancel()
+	a.store.Load(link)
+	a.findRecord(a.store)
+}
+
+// Beside opens the house of a link beside the present one.
+func (a *app) Beside(link string) *state.Store {
+	s := state.Open(link)
+	a.findRecord(s)
+	return s
+}
+
 // last is the link of the house that somebody last changed on this device; empty if there
 // is none.
 func (a *app) last() (link string) {

@@ -34,7 +34,7 @@ func main() {
 	a.page.Host = a
 	a.page.Shared = a.shared
 	a.painter = newPainter(a.document)
-	a.findRecord()
+	a.findRecord(a.store)
 	a.publish()
 	a.listen()
 	a.listenFiles()

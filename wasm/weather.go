@@ -8,6 +8,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
+	"suncask/ui/state"
 )
 
 // pieceBytes is how much of a weather file is read at a time: some 30 ms of work, so
@@ -115,16 +116,16 @@ func (a *app) keepRecord(r *climate.Record) {
 	})
 }
 
-// findRecord opens the record that the scenario names, if this device kept it.
-func (a *app) findRecord() {
-	key := a.store.Scenario.Weather
+// findRecord opens the record that a store's scenario names, if this device kept it.
+func (a *app) findRecord(store *state.Store) {
+	key := store.Scenario.Weather
 	if key == "" {
 		return
 	}
 	a.storage(func(s js.Value) {
 		if text := s.Call("getItem", recordName(key)); text.Type() == js.TypeString {
 			if r := recordOf(text.String()); r != nil {
-				a.store.Keep(r)
+				store.Keep(r)
 			}
 		}
 	})

@@ -125,11 +125,7 @@ func parts(q Quantity, at Span, h *House) (list []Part) {
 // monthOf adds up a month's days.
 func monthOf(m int, h *House) (sum simulate.Flows) {
 	for day := climate.FirstDay(m); day < climate.FirstDay(m)+climate.DaysIn[m]; day++ {
-		f := &h.Year.Day[day]
-		sum.Cost += f.Cost
-		sum.BaseJ += f.BaseJ
-		sum.BoughtJ += f.BoughtJ
-		sum.UnusedSunJ += f.UnusedSunJ
+		sum.Add(&h.Year.Day[day])
 	}
 	return sum
 }

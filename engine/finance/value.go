@@ -136,14 +136,12 @@ func Cumulative(rate float64, payments []float64) []float64 {
 // to nothing, joined straight within a year; 0 at the rate leaves them as they are. ok is
 // false where they never do.
 func Payback(rate float64, payments []float64) (years float64, ok bool) {
-	sum, factor := 0.0, 1.0
-	for t, f := range payments {
-		next := sum + f*factor
+	sum := 0.0
+	for t, next := range Cumulative(rate, payments) {
 		if t > 0 && sum < 0 && next >= 0 {
 			return float64(t-1) + sum/(sum-next), true
 		}
 		sum = next
-		factor /= 1 + rate
 	}
 	return math.Inf(1), false
 }

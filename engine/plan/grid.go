@@ -44,8 +44,7 @@ type Outcome struct {
 // first asked for.
 type Grid struct {
 	p      *simulate.Prepared
-	run    func(Window) Outcome
-	upTo   func(w Window, most simulate.Limits) (o Outcome, ok bool)
+	run    func(w Window, most simulate.Limits) (o Outcome, ok bool)
 	beyond map[Window]simulate.Limits // that a window was found to exceed, outcome unknown
 	known  [][Places + 1]Outcome      // by start
 	runs   int
@@ -55,11 +54,7 @@ type Grid struct {
 func NewGrid(p *simulate.Prepared, second scenario.Span) *Grid {
 	g := &Grid{p: p, known: make([][Places + 1]Outcome, Places), beyond: map[Window]simulate.Limits{}}
 	ws, year := new(simulate.Workspace), new(simulate.Year)
-	g.run = func(w Window) Outcome {
-		p.RunYear(w.Backup(second), ws, year)
-		return Outcome{Cost: year.Total.Cost, CoolUses: year.Total.CoolUses}
-	}
-	g.upTo = func(w Window, most simulate.Limits) (o Outcome, ok bool) {
+	g.run = func(w Window, most simulate.Limits) (o Outcome, ok bool) {
 		ok = p.RunUpTo(w.Backup(second), most, ws, year)
 		return Outcome{Cost: year.Total.Cost, CoolUses: year.Total.CoolUses}, ok
 	}
@@ -71,7 +66,7 @@ func (g *Grid) At(w Window) (o Outcome, fresh bool) {
 	w = w.normal()
 	at := &g.known[w.Start][w.Steps]
 	if fresh = !at.known; fresh {
-		*at = g.run(w)
+		*at, _ = g.run(w, simulate.NoLimits)
 		at.known = true
 		g.runs++
 	}
@@ -90,7 +85,7 @@ func (g *Grid) Within(w Window, most simulate.Limits) (o Outcome, ok bool) {
 		return o, false
 	}
 	g.runs++
-	if o, ok = g.upTo(w, most); ok {
+	if o, ok = g.run(w, most); ok {
 		*at = o
 		at.known = true
 	} else {

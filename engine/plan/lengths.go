@@ -12,6 +12,9 @@ type Length struct {
 	CoolUses    float64
 }
 
+// LengthCount is how many there are.
+const LengthCount = Places/2 + 1
+
 // Lengths simulates windows about the middle of the present one, none to all day, half an
 // hour apart.
 func Lengths(p *simulate.Prepared) iter.Seq[Length] {

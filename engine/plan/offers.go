@@ -29,7 +29,6 @@ const (
 	Sizes    Search = iota // numbers of modules, tanks and wirings, each with its best hours
 	Elements               // rated watts of the element, each with its best hours
 	Ways                   // of setting the hours, of the house as it is
-	Searches
 )
 
 // Run tries houses one after another. Between two simulated years it hands out nil, so
@@ -80,7 +79,7 @@ func (t *trial) offer(o *Offer) {
 
 // bare is the year of the house with backup all day and no modules.
 func (t *trial) bare() simulate.Flows {
-	s := withoutModules(t.p.Scenario)
+	s := t.p.Scenario.WithoutModules()
 	q, err := simulate.Prepare(&s, t.file, t.p)
 	if err != nil { // the same house has been prepared with modules
 		panic("plan: " + err.Error())
@@ -89,24 +88,9 @@ func (t *trial) bare() simulate.Flows {
 	return t.year.Total
 }
 
-// withoutModules takes them off all planes.
-func withoutModules(s scenario.Scenario) scenario.Scenario {
-	s.Modules = 0
-	for i := range s.More {
-		s.More[i].Modules = 0
-	}
-	return s
-}
-
 // worth is the present value of a house with its year: what it saves, less what it costs.
 func (t *trial) worth(s *scenario.Scenario, year *simulate.Flows) float64 {
 	project := Project(s, t.allDay.Cost-year.Cost, 0)
-	if SystemCost(s) == 0 {
-		project.Upkeep, project.Degradation = 0, 0
-	}
-	if s.Coupling != scenario.Converter || SystemCost(s) == 0 {
-		project.Replacement = 0
-	}
 	if s.TankLitres != t.p.Scenario.TankLitres {
 		project.Cost += s.TankCost
 	}
@@ -119,18 +103,27 @@ func (t *trial) best(s scenario.Scenario) {
 	if !ok {
 		return
 	}
-	b := NewBest(NewGrid(q, s.Backup.Second), t.accept)
-	for b.Step() {
-		if !t.step() {
-			b.Stop()
-			return
-		}
+	w, ok := t.seek(NewGrid(q, s.Backup.Second))
+	if !ok {
+		return
 	}
-	w, _, _ := b.Result()
 	s.Backup = w.Backup(s.Backup.Second)
 	s.Known = s.Known.With(scenario.BackupHours)
 	q.RunYear(s.Backup, &t.ws, &t.year)
 	t.offer(&Offer{To: s, Year: t.year.Total, Mind: mind})
+}
+
+// seek looks for the best window of a grid; false where the caller stops.
+func (t *trial) seek(g *Grid) (w Window, ok bool) {
+	b := NewBest(g, t.accept)
+	for b.Step() {
+		if !t.step() {
+			b.Stop()
+			return w, false
+		}
+	}
+	w, _, _ = b.Result()
+	return w, true
 }
 
 // prepare prepares a house; ok is false for one that brings a finding that stops, or that

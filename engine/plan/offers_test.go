@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"math"
 	"math/rand/v2"
 	"runtime"
 	"testing"
@@ -122,5 +123,24 @@ func TestElements_Property(t *testing.T) {
 	}
 	if !own || len(list) != len(elementWatts)+1 {
 		t.Errorf("%d elements, own among them: %v", len(list), own)
+	}
+}
+
+// What a search says a house is worth is what the page says of that house: with and without
+// a converter, and without modules.
+func TestOffers_WorthAsSavings(t *testing.T) {
+	for _, change := range []func(*scenario.Scenario){
+		func(s *scenario.Scenario) {},
+		func(s *scenario.Scenario) { s.Coupling = scenario.Direct },
+		func(s *scenario.Scenario) { s.Modules = 0 },
+	} {
+		s := scenario.Defaults(scenario.LatestVersion)
+		change(&s)
+		v := savings(t, s)
+		want, _ := v.Worth(&s)
+		tried := trial{p: prepare(t, s), allDay: v.AllDay}
+		if got := tried.worth(&s, &v.Now); math.Abs(got-want.NPV) > 1e-9*math.Abs(want.NPV) {
+			t.Errorf("%d modules, coupling %d: the search says %.6f, the savings %.6f", s.Modules, s.Coupling, got, want.NPV)
+		}
 	}
 }

@@ -53,14 +53,22 @@ func CarbonKg(s *scenario.Scenario, year *simulate.Flows) float64 {
 }
 
 // Project is a scenario's system as an investment that saves so much in its first year,
-// while the water takes sunKWh of the sun.
+// while the water takes sunKWh of the sun. A house without modules has nothing to keep up,
+// one without a converter none to replace.
 func Project(s *scenario.Scenario, saving, sunKWh float64) finance.Project {
-	return finance.Project{
+	p := finance.Project{
 		Cost: SystemCost(s), Saving: saving, KWh: sunKWh, Upkeep: s.UpkeepCost,
 		Replacement: s.ReplaceCost, ReplacementYear: s.ReplaceYear,
 		PriceRise: s.PriceRisePct / 100, UpkeepRise: 0, Degradation: scenario.AgePctAYear / 100,
 		Discount: s.DiscountPct / 100, Years: s.HorizonYears,
 	}
+	if p.Cost == 0 {
+		p.Upkeep, p.Degradation = 0, 0
+	}
+	if p.Cost == 0 || s.Coupling != scenario.Converter {
+		p.Replacement = 0
+	}
+	return p
 }
 
 // Worth values the system against backup all day and against the same hours, both without

@@ -44,14 +44,9 @@ func (t *trial) hours(way Way, b scenario.Backup) {
 }
 
 func (t *trial) byClock() (w Window, some bool) {
-	b := NewBest(NewGrid(t.p, scenario.Span{}), t.accept)
-	for b.Step() {
-		if !t.step() {
-			b.Stop()
-			return w, false
-		}
+	if w, some = t.seek(NewGrid(t.p, scenario.Span{})); !some {
+		return w, false
 	}
-	w, _, _ = b.Result()
 	t.hours(ByClock, w.Backup(scenario.Span{}))
 	return w, !t.over
 }
@@ -333,22 +328,14 @@ func (t *trial) manyYears() {
 		return f
 	}
 	g := NewGrid(t.p, scenario.Span{})
-	g.run = func(w Window) Outcome {
+	g.run = func(w Window, most simulate.Limits) (Outcome, bool) {
 		f := mean(w.Backup(scenario.Span{}))
-		return Outcome{Cost: f.Cost, CoolUses: f.CoolUses}
+		return Outcome{Cost: f.Cost, CoolUses: f.CoolUses}, f.CoolUses <= most.CoolUses && f.Cost <= most.Cost
 	}
-	g.upTo = func(w Window, most simulate.Limits) (Outcome, bool) {
-		o := g.run(w)
-		return o, o.CoolUses <= most.CoolUses && o.Cost <= most.Cost
+	w, ok := t.seek(g)
+	if !ok {
+		return
 	}
-	b := NewBest(g, t.accept)
-	for b.Step() {
-		if !t.step() {
-			b.Stop()
-			return
-		}
-	}
-	w, _, _ := b.Result()
 	s := t.p.Scenario
 	s.Backup = w.Backup(scenario.Span{})
 	s.Known = s.Known.With(scenario.BackupHours, scenario.SecondHours)

@@ -120,6 +120,15 @@ func (s *Scenario) Planes() [1 + MorePlanes]Plane {
 	return list
 }
 
+// WithoutModules is the scenario with none on any plane.
+func (s Scenario) WithoutModules() Scenario {
+	s.Modules = 0
+	for i := range s.More {
+		s.More[i].Modules = 0
+	}
+	return s
+}
+
 // Scenario is one house with its choices. It holds no pointers, so that a copy
 // is a snapshot and == compares.
 type Scenario struct {

@@ -151,7 +151,7 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 		out.Rounds = maxRounds
 		out.Flows = Flows{}
 		for i := range last {
-			out.Flows.add(&last[i])
+			out.Flows.Add(&last[i])
 		}
 		out.Flows.scale(1.0 / meanRounds)
 	}

@@ -25,7 +25,8 @@ type Flows struct {
 	CoolDays      int32   // days with such a use
 }
 
-func (f *Flows) add(o *Flows) {
+// Add adds those of another span.
+func (f *Flows) Add(o *Flows) {
 	f.SunJ += o.SunJ
 	f.BoughtJ += o.BoughtJ
 	f.LostJ += o.LostJ

@@ -75,7 +75,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 			through := math.Max(f.SunJ+f.BoughtJ+f.DeliveredJ+math.Abs(f.LostJ)+math.Abs(content), kelvinJ)
 			out.WorstBalance = math.Max(out.WorstBalance, math.Abs(off)/through)
 			out.Day[day] = f
-			out.Month[m].add(&f)
+			out.Month[m].Add(&f)
 			cool += f.CoolUses
 			cost += f.Cost
 			if cool > most.CoolUses || cost > most.Cost {
@@ -84,7 +84,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 			day++
 		}
 		out.Month[m].Cost += p.Blocks(out.Month[m].BaseJ)
-		out.Total.add(&out.Month[m])
+		out.Total.Add(&out.Month[m])
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()
 	out.Err = ws.tank.Err()

@@ -72,9 +72,8 @@ type Store struct {
 	savings memo[plan.Savings]
 
 	calibration memo[calibrated]
-	replay      *simulate.Day
-	replayOf    scenario.Scenario
-	replayDay   int
+	replay      memo[*simulate.Day]
+	replayDay   int // of the year, in replay
 
 	real         int // the day of the year that is shown instead of the month's, counted from 1; 0: none
 	refusedMonth int // of the monthly value in Refused
@@ -170,17 +169,15 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.hygiene.forget()
 	s.boost.forget()
 	s.savings.forget()
+	s.calibration.forget()
+	s.replay.forget()
 	s.simulateBare()
 	s.simulate()
 }
 
 // simulateBare runs the year without modules, backup all day: what the sun saves.
 func (s *Store) simulateBare() {
-	bare, prev := s.Scenario, s.bare
-	bare.Modules = 0
-	for i := range bare.More {
-		bare.More[i].Modules = 0
-	}
+	bare, prev := s.Scenario.WithoutModules(), s.bare
 	if prev == nil || prev.Weather != s.Prepared.Weather {
 		prev = s.Prepared // at least its weather
 	}
@@ -257,30 +254,25 @@ func (s *Store) CanRedo() bool { return len(s.redo) > 0 }
 
 // Redo makes the change again that was last taken back.
 func (s *Store) Redo() {
-	if len(s.redo) == 0 {
-		return
-	}
-	s.Cancel()
-	next := s.redo[len(s.redo)-1]
-	s.redo = s.redo[:len(s.redo)-1]
-	s.undo = append(s.undo, s.Scenario)
-	s.restore(next)
+	s.step(&s.redo, &s.undo)
 }
 
 // Undo takes the last change back.
 func (s *Store) Undo() {
-	if len(s.undo) == 0 {
+	s.step(&s.undo, &s.redo)
+}
+
+// step uses the last scenario of a list, which was in use before, and puts the present one
+// on the other.
+func (s *Store) step(from, to *[]scenario.Scenario) {
+	last := len(*from) - 1
+	if last < 0 {
 		return
 	}
 	s.Cancel()
-	last := s.undo[len(s.undo)-1]
-	s.undo = s.undo[:len(s.undo)-1]
-	s.redo = append(s.redo, s.Scenario)
-	s.restore(last)
-}
-
-// restore uses a scenario that was in use before.
-func (s *Store) restore(was scenario.Scenario) {
+	was := (*from)[last]
+	*from = (*from)[:last]
+	*to = append(*to, s.Scenario)
 	clear(s.Refused)
 	p, err := simulate.Prepare(&was, s.files[was.Weather], s.Prepared)
 	if err != nil {

@@ -21,14 +21,15 @@ func (s *Store) Needs() [12]plan.Need {
 
 // Replay is a day of the year (0 to 364), from its real midnight.
 func (s *Store) Replay(day int) *simulate.Day {
-	if s.replayOf != s.Scenario || s.replayDay != day || s.replay == nil {
-		s.replayOf, s.replayDay = s.Scenario, day
-		if s.replay == nil {
-			s.replay = new(simulate.Day)
-		}
-		s.Prepared.Replay(s.Scenario.Backup, &s.Results.Year, day, &s.ws, s.replay)
+	if s.replayDay != day {
+		s.replay.forget()
+		s.replayDay = day
 	}
-	return s.replay
+	return s.replay.get(&s.Scenario, func() *simulate.Day {
+		d := new(simulate.Day)
+		s.Prepared.Replay(s.Scenario.Backup, &s.Results.Year, day, &s.ws, d)
+		return d
+	})
 }
 
 // EachHour hands out the hours of the year shown.
