@@ -44,9 +44,11 @@ func build() error {
 		return err
 	}
 	for _, c := range []*words.Catalogue{words.English(), words.Spanish()} {
-		name := "words." + c.Text(words.LanguageCode) + ".txt"
-		if err := os.WriteFile(filepath.Join(dist, name), []byte(c.Lines()), 0o644); err != nil {
-			return err
+		for units, c := range map[string]*words.Catalogue{"metric": c, "us": c.InCustomary()} {
+			name := "words." + c.Text(words.LanguageCode) + "." + units + ".txt"
+			if err := os.WriteFile(filepath.Join(dist, name), []byte(c.Lines()), 0o644); err != nil {
+				return err
+			}
 		}
 	}
 	root, err := output("go", "env", "GOROOT")

@@ -139,17 +139,19 @@ func (c *Cutaway) elements() (list []string) {
 // marks are the temperatures of top and bottom beside the tank.
 func (c *Cutaway) marks() [][2]string {
 	layers := c.Page.Store.Results.Day.Trace.Layers(c.point())
-	degrees := func(v float64) string { return format.Number(v, 0) + "\u00b0" }
-	return [][2]string{{"14", degrees(layers[len(layers)-1].TempC)}, {"200", degrees(layers[0].TempC)}}
+	return [][2]string{{"14", degrees(layers[len(layers)-1].TempC) + "\u00b0"}, {"200", degrees(layers[0].TempC) + "\u00b0"}}
 }
+
+// degrees writes a temperature in whole degrees, without their unit.
+func degrees(tempC float64) string { return format.In(scenario.Celsius, tempC, 0) }
 
 func (c *Cutaway) twin() string {
 	at := c.point()
 	layers, p := c.Page.Store.Results.Day.Trace.Layers(at), c.Page.Store.Results.Day.Trace.Points[at]
-	text := c.Page.View.Words.Text(words.TankTwin, format.Number(layers[len(layers)-1].TempC, 0), format.Number(layers[0].TempC, 0),
-		format.Number(p.MeanC, 0), format.Number(p.UsableL, 0))
+	text := c.Page.View.Words.Text(words.TankTwin, degrees(layers[len(layers)-1].TempC), degrees(layers[0].TempC),
+		degrees(p.MeanC), format.In(scenario.Litre, p.UsableL, 0))
 	if sun := c.Page.Store.Results.Day.Trace.Ahead(at); len(sun) > 0 {
-		text += " " + c.Page.View.Words.Text(words.TankTwinAhead, format.Number(sun[len(sun)-1].TempC, 0), format.Number(sun[0].TempC, 0))
+		text += " " + c.Page.View.Words.Text(words.TankTwinAhead, degrees(sun[len(sun)-1].TempC), degrees(sun[0].TempC))
 	}
 	return text
 }
@@ -170,13 +172,13 @@ func (c *Cutaway) ready() string {
 // bacteria grow.
 func (c *Cutaway) hygiene() string {
 	w, h := c.Page.View.Words, c.Page.Store.Hygiene()
-	heated := w.Text(words.HygieneNever, simulate.HygieneC, simulate.HygieneMinutes)
+	heated := w.Text(words.HygieneNever, degrees(simulate.HygieneC), simulate.HygieneMinutes)
 	if h.HeatUps > 0 {
-		heated = w.Text(words.HygieneHeated, simulate.HygieneC, simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
+		heated = w.Text(words.HygieneHeated, degrees(simulate.HygieneC), simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
 	}
 	dose := w.Text(words.DoseNone)
 	if h.LeastDose >= 0.05 {
 		dose = w.Text(words.DoseSome, format.Number(h.LeastDose, 1))
 	}
-	return heated + " " + dose + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.Number(h.GrowLitres, 0), simulate.GrowFromC, simulate.GrowToC)
+	return heated + " " + dose + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.In(scenario.Litre, h.GrowLitres, 0), degrees(simulate.GrowFromC), degrees(simulate.GrowToC))
 }

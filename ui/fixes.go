@@ -89,13 +89,16 @@ func (c *Fixes) note() string {
 
 func (c *Fixes) text(f plan.Fix) string {
 	w, to := c.Page.View.Words, &f.To
-	number := format.Input
+	number := func(id scenario.FieldID) string {
+		f := scenario.FieldOf(id)
+		return format.Value(f, f.Get(to))
+	}
 	span := func(start, end int) string {
 		return c.Page.View.Hours(dial.Window{Start: start, End: end, AllDay: to.Backup.AllDay})
 	}
-	change := w.Change(f.Change, span(to.Backup.Start, to.Backup.End), number(to.RescueL), w.Fields[scenario.RuleBy].Choices[to.Rule], number(to.ShowerFlow),
-		number(to.SunLimitC), number(to.SetC), strconv.Itoa(to.Modules), number(to.TankLitres), span(to.Backup.Second.Start, to.Backup.Second.End),
-		number(to.ShowerMinutes), w.Fields[scenario.Showers].Choices[to.When], strconv.Itoa(f.Presses))
+	change := w.Change(f.Change, span(to.Backup.Start, to.Backup.End), number(scenario.RescueLitres), w.Fields[scenario.RuleBy].Choices[to.Rule], number(scenario.ShowerFlow),
+		number(scenario.SunLimitC), number(scenario.SetC), strconv.Itoa(to.Modules), number(scenario.TankLitres), span(to.Backup.Second.Start, to.Backup.Second.End),
+		number(scenario.ShowerMinutes), w.Fields[scenario.Showers].Choices[to.When], strconv.Itoa(f.Presses))
 	key := words.FixLess
 	if f.Saves < 0 {
 		key = words.FixMore

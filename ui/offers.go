@@ -104,9 +104,10 @@ func (c *Offers) what(o *plan.Offer) string {
 	hours := c.hours(to.Backup)
 	switch c.Of {
 	case state.SizesJob:
-		text := w.Text(words.OfferNone, format.Input(to.TankLitres), hours)
+		litres := format.Value(scenario.FieldOf(scenario.TankLitres), to.TankLitres)
+		text := w.Text(words.OfferNone, litres, hours)
 		if to.Modules > 0 {
-			text = w.Text(words.OfferSize, to.Modules, format.Input(to.TankLitres), w.Fields[scenario.CoupledBy].Choices[to.Coupling], c.strings(to), hours)
+			text = w.Text(words.OfferSize, to.Modules, litres, w.Fields[scenario.CoupledBy].Choices[to.Coupling], c.strings(to), hours)
 		}
 		if len(o.Mind) > 0 {
 			text += "; " + c.Page.T(words.OfferMind)

@@ -30,12 +30,12 @@ type Host interface {
 	Find()                          // looks for better hours, in slices
 	Start(j state.Job, link string) // does a job for the house of a link, see state.Work
 	Stop(j state.Job)
-	DevicePlace()           // asks the device where it is, see Page.At
-	Save(name, text string) // hands a file to the user
-	Picture(id string)      // hands the picture of an element to the user
-	Play()                  // calls Tick in turns, as long as it returns true
-	Speak(language string)  // shows the page in another language
-	Kept() []Kept           // houses that the device keeps
+	DevicePlace()             // asks the device where it is, see Page.At
+	Save(name, text string)   // hands a file to the user
+	Picture(id string)        // hands the picture of an element to the user
+	Play()                    // calls Tick in turns, as long as it returns true
+	Choose(key, value string) // shows the page in another language (lang) or other units (units)
+	Kept() []Kept             // houses that the device keeps
 	Keep(name, link string) bool
 	Drop(name string)
 	Open(link string)                // makes the house of a link the present one, with the weather file it names
@@ -230,7 +230,21 @@ func (c *Page) Found() {
 
 func (c *Page) speak() {
 	if c.Host != nil {
-		c.Host.Speak(c.T(words.OtherCode))
+		c.Host.Choose("lang", c.T(words.OtherCode))
+	}
+}
+
+// otherUnits names the units that the page is not in.
+func (c *Page) otherUnits() string {
+	if format.Customary() {
+		return c.T(words.MetricUnits)
+	}
+	return c.T(words.CustomaryUnits)
+}
+
+func (c *Page) turnUnits() {
+	if c.Host != nil {
+		c.Host.Choose("units", map[bool]string{true: "metric", false: "us"}[format.Customary()])
 	}
 }
 
@@ -357,9 +371,9 @@ func (c *Page) accuracy() string {
 	case s.Prepared.Weather.Measured:
 		return w.Text(words.AccuracyFile, p.Name)
 	case !p.Between:
-		return missing + w.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, climate.TemperatureErrorK)
+		return missing + w.Text(words.Accuracy, p.Name, p.Country, climate.IrradiationErrorPct, format.In(scenario.Kelvin, climate.TemperatureErrorK, 0))
 	}
-	text := w.Text(words.AccuracyPoint, p.Name, p.Nearest, format.Number(p.NearestKm, 0), climate.IrradiationErrorPct, climate.TemperatureErrorK)
+	text := w.Text(words.AccuracyPoint, p.Name, p.Nearest, format.Kilometres(p.NearestKm), climate.IrradiationErrorPct, format.In(scenario.Kelvin, climate.TemperatureErrorK, 0))
 	if p.NearestKm > climate.FarKm {
 		text += " " + c.T(words.AccuracyFar)
 	}
@@ -369,7 +383,7 @@ func (c *Page) accuracy() string {
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
 	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ConverterShare,
-		simulate.ConverterStart, simulate.CableC, simulate.ShowerC, simulate.ToleranceK, 100*simulate.MixedShare)
+		simulate.ConverterStart, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
 }
 
 // findings are what to mind, worst first.

@@ -118,7 +118,8 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 		}
 		if f.Kind == scenario.Number && f.Unit != scenario.ClockMinute {
 			r.decimal = true
-			r.allowed = w.Text(words.Range, format.Input(f.Min), format.Input(f.Max))
+			least, most := format.Range(f)
+			r.allowed = w.Text(words.Range, least, most)
 		}
 		if f.Unit == scenario.MoneyPerKWh || f.Unit == scenario.Money || f.Unit == scenario.MoneyAYear || f.Unit == scenario.MoneyAMonth {
 			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)

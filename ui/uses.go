@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"suncask/engine/plan"
+	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
@@ -65,7 +66,7 @@ func (c *Page) listed() (list []numbered) {
 
 func (c *Page) useTexts(uses []numbered) (list []string) {
 	for _, u := range uses {
-		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.Number(u.Litres, 0), format.Number(u.TempC, 0))
+		text := c.View.Words.Text(words.UseRow, format.Clock(int(u.Minute+0.5)), format.In(scenario.Litre, u.Litres, 0), format.In(scenario.Celsius, u.TempC, 0))
 		switch {
 		case u.RanCool && u.CoolAfter < 0.05:
 			text += ", " + c.T(words.UseCoolAtOnce)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"suncask/engine/climate"
+	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/calendar"
 	"suncask/ui/format"
@@ -77,7 +78,7 @@ func (c *Yearly) saveHours() {
 		whole := func(n int) figure { return figure{float64(n), 0} }
 		sh.rows = append(sh.rows, sheetRow{cells: []any{whole(m + 1), whole(day - climate.FirstDay(m) + 1), whole(hour),
 			figure{h.OfferJ / simulate.JPerKWh, 3}, figure{h.SunJ / simulate.JPerKWh, 3}, figure{h.BoughtJ / simulate.JPerKWh, 3},
-			figure{h.Cost, 4}, figure{h.UsableL, 1}, figure{h.MeanC, 2}}})
+			figure{h.Cost, 4}, figure{format.Shown(scenario.Litre, h.UsableL), 1}, figure{format.Shown(scenario.Celsius, h.MeanC), 2}}})
 	})
 	c.Page.Host.Save("suncask-hours.csv", sh.csv())
 }

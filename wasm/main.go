@@ -143,8 +143,8 @@ func (a *app) Reveal(id string) { a.reveal = id }
 // Update exchanges this version for the newer one that waits; the link keeps the house.
 func (a *app) Update() { a.window.Call("suncaskUpdate") }
 
-// Speak shows the page in another language; the address keeps the house.
-func (a *app) Speak(language string) { a.window.Call("suncaskSpeak", language) }
+// Choose shows the page in another language or other units; the address keeps the house.
+func (a *app) Choose(key, value string) { a.window.Call("suncaskChoose", key, value) }
 
 // Share returns the link and hands it to the clipboard, which may refuse it.
 func (a *app) Share(copied func()) (link string) {

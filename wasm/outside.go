@@ -10,7 +10,7 @@ import (
 	"suncask/ui/words"
 )
 
-// The start script has fetched the table of places and the words.
+// The start script has fetched the table of places and the words, and knows the units.
 func init() {
 	climate.UseTable(js.Global().Get("suncaskPlaces").String())
 	shown, err := words.ReadLines(js.Global().Get("suncaskWords").String())
@@ -18,5 +18,6 @@ func init() {
 		panic(err)
 	}
 	words.Use(shown)
-	format.SetDecimal(shown.Text(words.DecimalMark))
+	format.SetDecimal(js.Global().Get("suncaskDecimal").String())
+	format.SetCustomary(js.Global().Get("suncaskUnits").String() == "us")
 }

@@ -216,20 +216,45 @@ func Fields() []Field { return fields[:] }
 // FieldOf returns one entry.
 func FieldOf(id FieldID) *Field { return &fields[id] }
 
+// parts is how finely a step is divided in fields that people also give in other units
+// than their own: 120 degF is 48.9 degC.
+const parts = 10
+
+// Fine tells whether a field takes tenths of its steps.
+func (f *Field) Fine() bool {
+	if f.Kind != Number {
+		return false
+	}
+	switch f.Unit {
+	case Litre, LitrePerMinute, Celsius, Kelvin, Metre, WattPerKelvin:
+		return true
+	}
+	return false
+}
+
 // steps returns a value as a number of steps.
 func (f *Field) steps(v float64) int { return int(math.Round(v / f.Step)) }
 
-// ofSteps returns the value of n steps: the float nearest to its decimal form.
-func (f *Field) ofSteps(n int64) float64 {
+// ofParts returns the value of n tenths of a step: the float nearest to its decimal
+// form.
+func (f *Field) ofParts(n int64) float64 {
 	if f.Step < 1 {
-		return float64(n) / math.Round(1/f.Step)
+		return float64(n) / (parts * math.Round(1/f.Step))
 	}
-	return float64(n) * f.Step
+	return float64(n) * f.Step / parts
 }
+
+// ofSteps returns the value of n steps.
+func (f *Field) ofSteps(n int64) float64 { return f.ofParts(parts * n) }
 
 // Snap returns the field's exact value next to v, which must be one that Check
 // accepts.
-func (f *Field) Snap(v float64) float64 { return f.ofSteps(int64(f.steps(v))) }
+func (f *Field) Snap(v float64) float64 {
+	if f.Fine() {
+		return f.ofParts(int64(math.Round(v / f.Step * parts)))
+	}
+	return f.ofSteps(int64(f.steps(v)))
+}
 
 // Get returns a number, or a choice counted from 0.
 func (f *Field) Get(s *Scenario) float64 {

@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"math"
 	"strconv"
 	"strings"
 )
@@ -37,6 +38,9 @@ func (f *Field) write(s *Scenario) string {
 		return writeHours(hoursOf(s, f.ID))
 	case f.Kind == Choice:
 		return f.Choices[int(f.Get(s))]
+	}
+	if f.Fine() {
+		return strconv.FormatFloat(math.Round(f.Get(s)/f.Step*parts)/parts, 'f', -1, 64)
 	}
 	return strconv.Itoa(f.steps(f.Get(s)))
 }
@@ -148,15 +152,27 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 		}
 		return &Problem{Field: f.ID, Code: UnknownChoice}
 	default:
-		n, err := strconv.ParseInt(value, 10, 40)
-		if err != nil {
+		v, ok := f.readSteps(value)
+		if !ok {
 			return &Problem{Field: f.ID, Code: NotANumber, Min: f.Min, Max: f.Max}
 		}
-		v := f.ofSteps(n)
 		if p := f.Check(v); p != nil {
 			return p
 		}
 		f.Set(s, v)
 	}
 	return s.problem(f)
+}
+
+// readSteps reads a number of steps: whole, of a fine field with a decimal.
+func (f *Field) readSteps(text string) (v float64, ok bool) {
+	whole, decimals, _ := strings.Cut(text, ".")
+	switch {
+	case decimals == "":
+		text += "0"
+	case f.Fine() && len(decimals) == 1:
+		text = whole + decimals
+	}
+	n, err := strconv.ParseInt(text, 10, 44)
+	return f.ofParts(n), err == nil
 }

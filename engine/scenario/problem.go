@@ -100,10 +100,20 @@ func (f *Field) Check(v float64) *Problem {
 	if v < f.Min-1e-9 || v > f.Max+1e-9 {
 		return &Problem{Field: f.ID, Code: OutOfRange, Got: got, Min: f.Min, Max: f.Max}
 	}
-	if steps := v / f.Step; math.Abs(steps-math.Round(steps)) > 1e-6 {
-		return &Problem{Field: f.ID, Code: OffStep, Got: got, Min: f.Step}
+	step := f.Step
+	if f.Fine() {
+		step /= parts
+	}
+	if !Multiple(v, step) {
+		return &Problem{Field: f.ID, Code: OffStep, Got: got, Min: step}
 	}
 	return nil
+}
+
+// Multiple tells whether v is a whole number of steps, but for rounding.
+func Multiple(v, step float64) bool {
+	n := v / step
+	return math.Abs(n-math.Round(n)) <= 1e-6
 }
 
 // currencyOK accepts one to four letters or currency signs.

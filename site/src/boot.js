@@ -1,12 +1,12 @@
 import { load, run } from './load.js'
-import { language, speak } from './language.js'
+import { choose, decimal, language, units } from './language.js'
 import { picture } from './picture.js'
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset
 
 window.suncaskPicture = picture
-window.suncaskSpeak = speak
+window.suncaskChoose = choose
 window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 
 const spoken = language()
@@ -25,7 +25,7 @@ function fail (error) {
 
 async function boot () {
   const bar = document.getElementById('progress')
-  const loaded = await load('suncask.wasm', spoken, share => { bar.value = share })
+  const loaded = await load('suncask.wasm', { spoken, units: units(), decimal: decimal(spoken) }, share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers
   document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)

@@ -10,6 +10,11 @@ use([BarChart, LineChart, SankeyChart, GridComponent, SVGRenderer])
 
 const charts = {}
 
+// numbered are axes whose numbers are written as the page writes them.
+const numbered = axes => axes?.map(() => ({
+  axisLabel: { formatter: v => String(v).replace('.', window.suncaskDecimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
+}))
+
 window.suncaskCharts = {
   // mount draws an empty chart in a box of its own inside the element of its name.
   mount (name, dark) {
@@ -22,6 +27,7 @@ window.suncaskCharts = {
     const drawn = init(box, null, { renderer: 'svg' })
     const described = themes[dark ? 'dark' : 'light'][name]
     drawn.setOption(described)
+    drawn.setOption({ xAxis: numbered(described.xAxis), yAxis: numbered(described.yAxis) })
     charts[name] = { drawn, described, ends: [] }
   },
   // data takes numbers as little-endian doubles: how many vertical axes, their ends,

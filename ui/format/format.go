@@ -22,10 +22,23 @@ func two(n int) string {
 	return strconv.Itoa(n)
 }
 
-// ParseClock reads 14:45, 14.45, 1445, 7:30 or 7; ok is false for anything else
+// ParseClock reads 14:45, 14.45, 1445, 7:30, 7 or 2:45 pm; ok is false for anything else
 // and for times that do not exist.
 func ParseClock(text string) (minute int, ok bool) {
-	text = strings.TrimSpace(text)
+	text = strings.ToLower(strings.TrimSpace(text))
+	for _, half := range []string{"am", "pm"} {
+		if rest, cut := strings.CutSuffix(text, half); cut {
+			minute, ok = ParseClock(rest)
+			if minute < 60 || minute >= 13*60 || strings.Contains(rest, "m") {
+				return 0, false
+			}
+			minute %= 12 * 60
+			if half == "pm" {
+				minute += 12 * 60
+			}
+			return minute, ok
+		}
+	}
 	h, m, cut := strings.Cut(strings.NewReplacer(".", ":", "h", ":").Replace(text), ":")
 	if !cut && len(text) >= 3 && len(text) <= 4 {
 		h, m = text[:len(text)-2], text[len(text)-2:]

@@ -11,12 +11,12 @@ func TestClock_Inverse(t *testing.T) {
 			t.Fatalf("%d -> %q -> %d %v", m, Clock(m), got, ok)
 		}
 	}
-	for text, want := range map[string]int{"1445": 885, "7": 420, "7:30": 450, " 14.45 ": 885, "23:59": 1439} {
+	for text, want := range map[string]int{"1445": 885, "7": 420, "7:30": 450, " 14.45 ": 885, "2:45 pm": 885, "12:05am": 5, "12 PM": 720, "23:59": 1439} {
 		if got, ok := ParseClock(text); !ok || got != want {
 			t.Errorf("%q: %d %v", text, got, ok)
 		}
 	}
-	for _, text := range []string{"", "25:00", "12:60", "-1:00", "noon", "1:2:3", "12345", "+5"} {
+	for _, text := range []string{"", "25:00", "12:60", "-1:00", "noon", "1:2:3", "12345", "+5", "13:00 pm", "0:30 am", "am", "1 am pm"} {
 		if got, ok := ParseClock(text); ok {
 			t.Errorf("%q is read as %d", text, got)
 		}

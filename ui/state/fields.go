@@ -123,14 +123,11 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 		}
 		f.Set(next, float64(minute))
 	default:
-		v, ok := format.Parse(text)
-		if !ok {
-			return &scenario.Problem{Field: id, Code: scenario.NotANumber, Got: text, Min: f.Min, Max: f.Max}
-		}
-		if p := f.Check(v); p != nil {
+		v, p := format.Taken(f, text)
+		if p != nil {
 			return p
 		}
-		f.Set(next, f.Snap(v))
+		f.Set(next, v)
 	}
 	for _, p := range next.Problems() {
 		if p.Field == id {
@@ -255,5 +252,5 @@ func (s *Store) Text(id scenario.FieldID) string {
 	case f.Unit == scenario.ClockMinute:
 		return format.Clock(int(f.Get(&s.Scenario)))
 	}
-	return format.Input(f.Get(&s.Scenario))
+	return format.Value(f, f.Get(&s.Scenario))
 }

@@ -1,7 +1,6 @@
 package state
 
 import (
-	"math"
 	"strings"
 
 	"suncask/engine/climate"
@@ -82,11 +81,8 @@ func (s *Store) MonthText(id scenario.FieldID, month int) (text string, known bo
 	case scenario.MonthColdC:
 		v = s.cold[month]
 	}
-	scale := 10.0
-	if id == scenario.MonthGHI {
-		scale = 100
-	}
-	return format.Input(math.Round(v*scale) / scale), s.Scenario.MonthsOf(id).Known[month]
+	f := scenario.FieldOf(id)
+	return format.Value(f, f.Snap(v)), s.Scenario.MonthsOf(id).Known[month]
 }
 
 // TypeMonth overtypes a month's value; an empty text takes the place's again.
@@ -98,16 +94,12 @@ func (s *Store) TypeMonth(id scenario.FieldID, month int, text string) {
 	if text = strings.TrimSpace(text); text == "" {
 		m.Known[month], m.Value[month] = false, 0
 	} else {
-		v, ok := format.Parse(text)
-		p := &scenario.Problem{Field: id, Code: scenario.NotANumber, Got: text, Min: f.Min, Max: f.Max}
-		if ok {
-			p = f.Check(f.Snap(v))
-		}
+		v, p := format.Taken(f, text)
 		if p != nil {
 			s.Refused[id] = Refused{Typed: text, Problem: *p}
 			return
 		}
-		m.Known[month], m.Value[month] = true, f.Snap(v)
+		m.Known[month], m.Value[month] = true, v
 	}
 	delete(s.Refused, id)
 	if m.Known == [12]bool{} {

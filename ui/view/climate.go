@@ -3,7 +3,9 @@ package view
 import (
 	"math"
 
+	"suncask/engine/scenario"
 	"suncask/ui/curve"
+	"suncask/ui/format"
 	"suncask/ui/state"
 )
 
@@ -19,11 +21,12 @@ func (v *View) Climate(s *state.Store) *curve.Data {
 			c.Series[series] = append(c.Series[series], curve.Point{X: float64(m + 1), Y: y})
 		}
 		add(curve.Light, p.GHI[m])
-		add(curve.Air, p.TempC[m])
-		add(curve.Cold, cold[m])
+		air, water := format.Shown(scenario.Celsius, p.TempC[m]), format.Shown(scenario.Celsius, cold[m])
+		add(curve.Air, air)
+		add(curve.Cold, water)
 		light = math.Max(light, p.GHI[m])
-		low = math.Min(low, math.Min(p.TempC[m], cold[m]))
-		high = math.Max(high, math.Max(p.TempC[m], cold[m]))
+		low = math.Min(low, math.Min(air, water))
+		high = math.Max(high, math.Max(air, water))
 	}
 	c.Axes[curve.LightAxis] = curve.Axis{Max: curve.Nice(light)}
 	c.Axes[curve.TempAxis] = curve.Axis{Max: curve.Nice(high)}

@@ -326,11 +326,11 @@ func bands(s *state.Store, list []dial.Band) []dial.Band {
 // Strip returns the strip chart's data; valid until the next call.
 func (v *View) Strip(s *state.Store) *curve.Data {
 	c, d := &v.strip, &s.Results.Day
-	water, fee := d.FullL, d.Flows.Cost
+	water, fee := format.Shown(scenario.Litre, d.FullL), d.Flows.Cost
 	c.Clear(curve.StripAxes, curve.StripSeries)
 	add := func(series int, trace []simulate.Point, fee bool) {
 		for _, p := range trace {
-			y := p.UsableL
+			y := format.Shown(scenario.Litre, p.UsableL)
 			if fee {
 				y = p.Cost
 			}
@@ -348,7 +348,7 @@ func (v *View) Strip(s *state.Store) *curve.Data {
 		fee = math.Max(fee, b.Day.Cost)
 	}
 	for _, p := range d.Trace.Points {
-		water = math.Max(water, p.UsableL)
+		water = math.Max(water, format.Shown(scenario.Litre, p.UsableL))
 	}
 	topWater, topFee := curve.Nice(water), curve.Nice(math.Max(fee, 0.01))
 	c.Axes[curve.WaterAxis].Max, c.Axes[curve.MoneyAxis].Max = topWater, topFee
@@ -401,6 +401,6 @@ func (v *View) Twin(s *state.Store) string {
 		}
 	}
 	clock := func(p simulate.Point) string { return format.Clock(int(p.Minute) % dial.DayMinutes) }
-	return v.Words.Text(words.StripTwin, format.Number(least.UsableL, 0), clock(least), format.Number(most.UsableL, 0), clock(most),
+	return v.Words.Text(words.StripTwin, format.In(scenario.Litre, least.UsableL, 0), clock(least), format.In(scenario.Litre, most.UsableL, 0), clock(most),
 		format.Money(s.Results.Day.Flows.Cost, s.Scenario.Currency))
 }

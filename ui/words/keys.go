@@ -322,7 +322,8 @@ const (
 	AskSkip
 	AskEnd
 	LanguageCode
-	DecimalMark
+	MetricUnits
+	CustomaryUnits
 	OtherCode
 	OtherLanguage
 	AtLine   // args: line

@@ -63,7 +63,11 @@ func (c *Catalogue) Problem(p scenario.Problem) string {
 	if p.Code == scenario.MonthTooBright {
 		most = math.Floor(100*most) / 100 // it was computed, not chosen
 	}
-	return fmt.Sprintf(c.Problems[p.Code], name, p.Got, format.Input(p.Min), format.Input(most), unit, month)
+	from, to := format.Input(p.Min), format.Input(most)
+	if p.Field != scenario.NoField && (p.Code == scenario.OutOfRange || p.Code == scenario.NotANumber) {
+		from, to = format.Range(scenario.FieldOf(p.Field))
+	}
+	return fmt.Sprintf(c.Problems[p.Code], name, p.Got, from, to, unit, month)
 }
 
 func list(names []string) string {
@@ -77,10 +81,26 @@ func list(names []string) string {
 	return s
 }
 
+// argUnits are the units of findings' arguments that are not shown alike everywhere.
+var argUnits = [...][3]scenario.Unit{
+	care.StoredBelow60:      {scenario.Celsius, scenario.Celsius},
+	care.StoredScalds:       {scenario.Celsius, scenario.Celsius},
+	care.ValveTooHot:        {scenario.Celsius, scenario.Celsius},
+	care.ValveStarves:       {scenario.Celsius, scenario.Celsius},
+	care.BelowElement:       {scenario.Litre, scenario.Litre},
+	care.ReadingsImpossible: {scenario.Celsius, scenario.Celsius, scenario.Celsius},
+	care.FailedClosed:       {scenario.Celsius, scenario.Celsius},
+	care.Expands:            {scenario.Litre, scenario.Celsius},
+	care.AboveLowVoltage:    {scenario.NoUnit, scenario.NoUnit, scenario.Celsius},
+}
+
 // Finding says what a finding means, with its numbers.
 func (c *Catalogue) Finding(f care.Finding) string {
 	var args [len(f.Args)]any
 	for i, v := range f.Args {
+		if int(f.Code) < len(argUnits) {
+			v = format.Shown(argUnits[f.Code][i], v)
+		}
 		decimals := 0
 		switch a := math.Abs(v); {
 		case a == math.Round(a):
