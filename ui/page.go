@@ -2,7 +2,6 @@ package ui
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"sort"
 	"strconv"
@@ -92,6 +91,10 @@ func (c *Page) Compute(vugu.ComputeCtx) {
 		c.attrs = map[[2]string]string{}
 	}
 	c.minded = c.findings()
+	c.View.Open = 0
+	if c.DayShown < 0 {
+		c.View.Open = c.openUses()
+	}
 	clear(c.attrs)
 	for _, a := range c.View.Frame(c.Store) {
 		c.attrs[[2]string{a.ID, a.Name}] = a.Value
@@ -293,8 +296,8 @@ func (c *Page) removeSecond() {
 	c.changed()
 }
 
-// stepData is what a stepper button moves: window, edge and minutes.
-func stepData(grip, minutes int) string { return fmt.Sprintf("%d,%d", grip, minutes) }
+// stepData is what a stepper button moves, as data-part names it, and by how many minutes.
+func stepData(part string, minutes int) string { return part + "," + strconv.Itoa(minutes) }
 
 func timeID(grip int) string { return "time-" + strconv.Itoa(grip) }
 

@@ -86,6 +86,10 @@ func TestTemplate_EqualsPainter(t *testing.T) {
 			for s.LookAhead() {
 			}
 		}},
+		"uses in a gesture": {"v=1&people=5", func(s *state.Store) {
+			s.BeginUses(s.OccasionsOf()[1], 0)
+			s.Drag(200, state.Coarse)
+		}},
 		"a tap that waits": {"v=1&people=6&tank=80", func(s *state.Store) { s.Tap(400) }},
 	} {
 		s, v := state.Open(c.link), view.New()

@@ -35,7 +35,8 @@ type panel struct {
 
 var panels = []panel{
 	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
-		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.ValveC, scenario.MeterKWh}},
+		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
+		scenario.ValveC, scenario.MeterKWh}},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
@@ -139,7 +140,11 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.Coupling == scenario.Converter
 	case id == scenario.LossKWh:
 		return s.LossBy == scenario.LossFigure
-	case id == scenario.MeterKWh:
+	case id == scenario.MorningShowers:
+		return s.Uses == scenario.Habits && s.When != scenario.Evenings
+	case id == scenario.EveningShowers:
+		return s.Uses == scenario.Habits && (s.When == scenario.Evenings || s.When == scenario.Both && s.People > 1)
+	case id >= scenario.MorningHands && id <= scenario.NightHands, id == scenario.MeterKWh:
 		return s.Uses == scenario.Habits
 	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
 		return s.LossBy == scenario.LossOvernight

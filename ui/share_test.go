@@ -68,7 +68,10 @@ func decode(t *testing.T, path, frame string) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	result, err := qrcode.NewQRCodeReader().Decode(bitmap, nil)
+	// A picture without a camera between: the library's search for the corners misses one in
+	// thirty, whatever the mask.
+	pure := map[gozxing.DecodeHintType]any{gozxing.DecodeHintType_PURE_BARCODE: true}
+	result, err := qrcode.NewQRCodeReader().Decode(bitmap, pure)
 	if err != nil {
 		return err.Error()
 	}

@@ -1,18 +1,22 @@
 package ui
 
 import (
+	"strconv"
 	"strings"
 
+	"github.com/vugu/vugu"
+
+	"suncask/engine/draw"
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
-	"suncask/ui/view"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
-func (c *Page) marks() []dial.Drop { return dial.Drops(view.Marks(c.Store, nil)) }
+func (c *Page) marks() []dial.Drop { return c.Store.Drops() }
 
 // drops are the indices of the marks on the track of uses.
 func (c *Page) drops() []int {
@@ -114,12 +118,68 @@ func (c *Page) coolUse() (at plan.CoolUse, minute int, ok bool) {
 // helps tells whether there is a cool use to help.
 func (c *Page) helps() bool { _, _, ok := c.coolUse(); return ok }
 
-// showUses opens the list behind a mark, or closes it.
-func (c *Page) showUses(i int) {
-	if c.UsesShown == i {
-		i = -1
+// showUses opens the list behind a mark; -1 closes it.
+func (c *Page) showUses(i int) { c.UsesShown, c.DayShown = i, -1 }
+
+// open are the occasions of the open mark, which can be moved.
+func (c *Page) openUses() state.Occasions {
+	if list := c.Store.OccasionsOf(); c.UsesShown >= 0 && c.UsesShown < len(list) {
+		return list[c.UsesShown]
 	}
-	c.UsesShown, c.DayShown = i, -1
+	return 0
+}
+
+// usesPart is what a mark moves when it is dragged: nothing unless it is open.
+func (c *Page) usesPart(i int) string {
+	if i != c.UsesShown || c.View.Open == 0 {
+		return ""
+	}
+	return usesData(c.View.Open)
+}
+
+// usesData names uses to the listeners.
+func usesData(set state.Occasions) string { return "u" + strconv.Itoa(int(set)) }
+
+func (c *Page) dropClass(i int) string {
+	if i == c.UsesShown {
+		return "drop-mark open"
+	}
+	return "drop-mark"
+}
+
+// FollowUses keeps the list at the mark that some uses are behind now.
+func (c *Page) FollowUses(set state.Occasions) {
+	for i, of := range c.Store.OccasionsOf() {
+		if of&set != 0 {
+			c.showUses(i)
+		}
+	}
+}
+
+func (c *Page) useName(o draw.Occasion) string { return c.View.Words.Fields[scenario.TimeOf(o)].Name }
+
+func (c *Page) typedUse(event vugu.DOMEvent, o draw.Occasion) {
+	c.Store.Type(scenario.TimeOf(o), event.PropString("target", "value"))
+	c.FollowUses(state.Of(o))
+	c.changed()
+}
+
+// usesProblem is the sentence about a typed time of a use, empty if all were good.
+func (c *Page) usesProblem() (text string) {
+	for _, o := range c.View.Open.List() {
+		if p := c.problem(scenario.TimeOf(o)); p != "" {
+			text = p
+		}
+	}
+	return text
+}
+
+// usesHelp says how the open mark is moved, or why it is not.
+func (c *Page) usesHelp() string {
+	if c.View.Open == 0 {
+		return c.T(words.StandardHours)
+	}
+	return c.T(words.UsesHelp)
 }
 
 // showDay lists the uses of a day of the year; -1 closes the list.

@@ -38,12 +38,13 @@ func (a *app) listen() {
 	})
 	// touch-action on parts of an SVG does not keep Chromium from scrolling.
 	d.Call("addEventListener", "touchstart", a.guarded(func(e js.Value) {
-		if _, _, ok := part(e); ok && e.Get("cancelable").Bool() {
+		if _, ok := handleOf(e); ok && e.Get("cancelable").Bool() {
 			e.Call("preventDefault")
 		}
 	}), map[string]any{"passive": false})
 	a.on(d, "keydown", a.onKey)
 	a.on(d, "keyup", func(js.Value) { a.endKeys() })
+	d.Call("addEventListener", "click", a.guarded(a.swallow), true)
 	a.on(d, "click", a.onClick)
 	a.on(a.window, "blur", func(js.Value) { // no keyup will come
 		a.repeat.stop(a)
@@ -71,18 +72,64 @@ func closest(e js.Value, selector string) js.Value {
 	return target.Call("closest", selector)
 }
 
-// part returns which part of which window an event's target is, ok if it is one.
-func part(e js.Value) (window int, p dial.Part, ok bool) {
+// handle is what a gesture moves: a part of a window of backup hours, or uses.
+type handle struct {
+	window int
+	part   dial.Part
+	uses   state.Occasions
+}
+
+// handleOf returns what an event's target moves, ok if it is something.
+func handleOf(e js.Value) (h handle, ok bool) {
 	at := closest(e, "[data-part]")
 	if !at.Truthy() {
-		return 0, 0, false
+		return h, false
 	}
-	n, err := strconv.Atoi(at.Call("getAttribute", "data-part").String())
-	return n / 3, dial.Part(n % 3), err == nil
+	return readHandle(at.Call("getAttribute", "data-part").String())
+}
+
+// readHandle reads a number, three times the window and the part, or a u and uses.
+func readHandle(text string) (h handle, ok bool) {
+	digits, uses := strings.CutPrefix(text, "u")
+	n, err := strconv.Atoi(digits)
+	if uses {
+		return handle{part: dial.Body, uses: state.Occasions(n)}, err == nil
+	}
+	return handle{window: n / 3, part: dial.Part(n % 3)}, err == nil
+}
+
+// begin starts a gesture.
+func (a *app) begin(h handle, minute float64) {
+	if h.uses != 0 {
+		a.store.BeginUses(h.uses, minute)
+		return
+	}
+	a.store.Begin(h.window, h.part, minute)
+	a.lookAhead()
+}
+
+// commit keeps what a gesture changed; a list of uses goes with its mark.
+func (a *app) commit() {
+	moved := a.store.Moving
+	a.store.Commit()
+	if moved != 0 {
+		a.page.FollowUses(moved)
+		a.follow = a.document.Get("activeElement").Call("matches", ".drop-mark").Bool()
+	}
+	a.render()
+}
+
+// swallow keeps the click that ends a drag from those who would take it for a tap.
+func (a *app) swallow(e js.Value) {
+	if a.dragged {
+		a.dragged = false
+		e.Call("stopPropagation")
+	}
 }
 
 func (a *app) onDown(e js.Value) {
 	a.stopSlide()
+	a.dragged = false
 	if a.pointer.active { // a second finger takes the drag back
 		a.cancel()
 		return
@@ -94,7 +141,7 @@ func (a *app) onDown(e js.Value) {
 		a.repeat.start(a, button)
 		return
 	}
-	window, p, ok := part(e)
+	h, ok := handleOf(e)
 	if !ok {
 		return
 	}
@@ -103,15 +150,14 @@ func (a *app) onDown(e js.Value) {
 	a.place(e)
 	minute, _ := a.pointer.polar()
 	a.store.SettleTap(minute)
-	a.store.Begin(window, p, minute)
+	a.begin(h, minute)
 	target := closest(e, "[data-part]")
 	target.Call("setPointerCapture", a.pointer.id)
-	if p != dial.Body {
+	if h.part != dial.Body || h.uses != 0 {
 		target.Call("focus", map[string]any{"preventScroll": true})
 	}
 	e.Call("preventDefault")
 	a.askFrame()
-	a.lookAhead()
 }
 
 // place takes the newest position of the pointer.
@@ -222,8 +268,8 @@ func (a *app) onUp(e js.Value) {
 		a.drag()
 	}
 	a.pointer.active, a.stripOwed = false, false
-	a.store.Commit()
-	a.render()
+	a.dragged = a.pointer.everMoved
+	a.commit()
 }
 
 // cancel restores what was before the gesture.
@@ -234,7 +280,7 @@ func (a *app) cancel() {
 	a.render()
 }
 
-// onKey moves the focused grip: arrows a quarter of an hour (with shift five
+// onKey moves the focused grip or open mark: arrows a quarter of an hour (with shift five
 // minutes), page keys an hour, home and end the limits, escape takes back.
 func (a *app) onKey(e js.Value) {
 	a.stopSlide()
@@ -255,8 +301,8 @@ func (a *app) onKey(e js.Value) {
 		a.render()
 		return
 	}
-	window, p, ok := part(e)
-	if !ok || p == dial.Body || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
+	h, ok := handleOf(e)
+	if !ok || h.part == dial.Body && h.uses == 0 || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
 		return
 	}
 	by := state.Coarse
@@ -272,13 +318,16 @@ func (a *app) onKey(e js.Value) {
 	case "PageDown":
 		by = -state.Page
 	case "Home", "End":
+		if h.uses != 0 {
+			return
+		}
 		e.Call("preventDefault")
 		a.store.Cancel()
-		w := a.store.Window(window).NoBackup(p)
+		w := a.store.Window(h.window).NoBackup(h.part)
 		if key == "End" {
-			w = a.store.Window(window).FullDay(p)
+			w = a.store.Window(h.window).FullDay(h.part)
 		}
-		a.store.SetWindow(window, w)
+		a.store.SetWindow(h.window, w)
 		a.render()
 		return
 	default:
@@ -288,8 +337,7 @@ func (a *app) onKey(e js.Value) {
 	if !a.keyed {
 		a.keyed = true
 		a.store.Cancel()
-		a.store.Begin(window, p, 0)
-		a.lookAhead()
+		a.begin(h, 0)
 	}
 	a.store.Preview(by)
 	a.askFrame()
@@ -300,14 +348,13 @@ func (a *app) endKeys() {
 		return
 	}
 	a.keyed = false
-	a.store.Commit()
-	a.render()
+	a.commit()
 }
 
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
 	a.stopSlide()
-	if _, _, grip := part(e); !grip && closest(e, "#dial").Truthy() {
+	if _, grip := handleOf(e); !grip && closest(e, "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()
 		switch minute, r := at.polar(); {
@@ -324,19 +371,20 @@ func (a *app) onClick(e js.Value) {
 		return
 	}
 	if button := closest(e, "[data-step]"); button.Truthy() && e.Get("detail").Int() == 0 {
-		window, p, by := stepOf(button)
+		h, by := stepOf(button)
 		a.store.Cancel()
-		a.store.SetWindow(window, a.store.Stepped(window, p, by))
-		a.render()
+		a.begin(h, 0)
+		a.store.Preview(by)
+		a.commit()
 	}
 }
 
-// stepOf reads a stepper button: which edge of which window, how many minutes.
-func stepOf(button js.Value) (window int, p dial.Part, minutes int) {
-	grip, by, _ := strings.Cut(button.Call("getAttribute", "data-step").String(), ",")
-	g, _ := strconv.Atoi(grip)
+// stepOf reads a stepper button: what it moves, how many minutes.
+func stepOf(button js.Value) (h handle, minutes int) {
+	part, by, _ := strings.Cut(button.Call("getAttribute", "data-step").String(), ",")
+	h, _ = readHandle(part)
 	minutes, _ = strconv.Atoi(by)
-	return g / 2, dial.Part(g % 2), minutes
+	return h, minutes
 }
 
 // onLink opens a link that was put into the address by hand.

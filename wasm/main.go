@@ -40,6 +40,10 @@ func main() {
 	a.listenFiles()
 	a.listenSkyline()
 	a.toReveal = a.guarded(func(js.Value) {
+		if open := a.document.Call("querySelector", ".drop-mark.open"); a.follow && open.Truthy() {
+			open.Call("focus", map[string]any{"preventScroll": true})
+		}
+		a.follow = false
 		if e := a.document.Call("getElementById", a.reveal); e.Truthy() {
 			e.Call("scrollIntoView")
 			e.Call("focus")
@@ -98,6 +102,8 @@ type app struct {
 	reading          int                    // counts weather files, so that a newer one ends an older
 	reveal           string                 // id of an element to bring into sight
 	toReveal         js.Func
+	follow           bool // the focus goes with the open mark
+	dragged          bool // the next click ends a drag
 	tick             js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
@@ -115,7 +121,7 @@ func (a *app) rendered() {
 	a.showCharts()
 	a.writeLink()
 	a.announce()
-	if a.reveal != "" {
+	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)
 	}

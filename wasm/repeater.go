@@ -19,12 +19,12 @@ const pauseMs, everyMs = 450, 110
 
 func (r *repeater) start(a *app, button js.Value) {
 	r.stop(a)
-	window, part, by := stepOf(button)
+	h, by := stepOf(button)
 	r.by = by
 	r.on = true
 	a.keyed = true
 	a.store.Cancel()
-	a.store.Begin(window, part, 0)
+	a.begin(h, 0)
 	if !r.tick.Truthy() {
 		r.tick = a.guarded(func(js.Value) {
 			if a.repeat.on {
@@ -33,7 +33,6 @@ func (r *repeater) start(a *app, button js.Value) {
 		})
 	}
 	r.step(a, pauseMs)
-	a.lookAhead()
 }
 
 // step moves the edge once and asks for the next step in ms.

@@ -1,7 +1,12 @@
 // Package draw says when a household uses hot water, how much and how warm.
 package draw
 
-import "sort"
+import (
+	"math"
+	"sort"
+)
+
+const minutesADay = 1440
 
 // Kind of a use: people notice cool water on the body first.
 type Kind uint8
@@ -21,6 +26,7 @@ type Use struct {
 	TempC  float64 // wanted at the tap
 	Flow   float64 // L/min
 	Kind   Kind
+	On     Occasion // of a household's day; of a standard day always the first
 }
 
 // Minutes is how long the use takes.
@@ -73,43 +79,58 @@ const (
 	Both // every other person in the evening
 )
 
-// Household is a day built from habits. The hours and the small uses are
-// assumptions of ours.
+// Occasion is one of the times of day at which a household uses hot water.
+type Occasion uint8
+
+const (
+	MorningShowers Occasion = iota
+	EveningShowers
+	MorningHands  // and face
+	MiddayDishes  // washing up
+	EveningDishes // washing up
+	NightHands    // and face
+	Occasions
+)
+
+// Household is a day built from habits. The small uses are assumptions of ours.
 type Household struct {
 	People        int     // 1 to 12
 	ShowerMinutes float64 // each person, once a day
 	ShowerFlow    float64 // L/min
 	ShowerC       float64 // use temperature
 	When          When
+	At            [Occasions]int // minutes after midnight, 0 to 1439; of showers the first
 }
 
-const (
-	firstMorning, firstEvening = 6*60 + 30, 19 * 60 // of the first shower
-	pause                      = 5                  // minutes between two showers
-)
+// pause is the time between two showers, minutes.
+const pause = 5
 
 // Day returns the household's uses in order of time: a shower each, hands
 // and face (2 L at 38 degC) for each morning and evening, and washing up (8 L at
-// 50 degC and 3 L for each person) after the midday and evening meal.
+// 50 degC and 3 L for each person) after the midday and evening meal. What runs past
+// midnight is of the morning after, which is the same.
 func (h Household) Day() []Use {
 	var uses []Use
-	at := [2]float64{firstMorning, firstEvening}
+	after := [2]float64{} // the first shower of the morning, of the evening
 	for person := range h.People {
-		part := 0
+		on := MorningShowers
 		if h.When == Evenings || h.When == Both && person%2 == 1 {
-			part = 1
+			on = EveningShowers
 		}
-		u := Use{Minute: at[part], Litres: h.ShowerMinutes * h.ShowerFlow, TempC: h.ShowerC, Flow: h.ShowerFlow}
+		u := Use{Minute: math.Mod(float64(h.At[on])+after[on], minutesADay), Litres: h.ShowerMinutes * h.ShowerFlow, TempC: h.ShowerC, Flow: h.ShowerFlow, On: on}
 		uses = append(uses, u)
-		at[part] += u.Minutes() + pause
+		after[on] += u.Minutes() + pause
 	}
 	n := float64(h.People)
-	uses = append(uses,
-		Use{Minute: 7*60 + 40, Litres: 2 * n, TempC: 38, Flow: 4},
-		Use{Minute: 13*60 + 15, Litres: 8, TempC: 50, Flow: 5, Kind: Kitchen},
-		Use{Minute: 20*60 + 15, Litres: 8 + 3*n, TempC: 50, Flow: 5, Kind: Kitchen},
-		Use{Minute: 22*60 + 15, Litres: 2 * n, TempC: 38, Flow: 4},
-	)
+	for _, u := range [...]Use{
+		{On: MorningHands, Litres: 2 * n, TempC: 38, Flow: 4},
+		{On: MiddayDishes, Litres: 8, TempC: 50, Flow: 5, Kind: Kitchen},
+		{On: EveningDishes, Litres: 8 + 3*n, TempC: 50, Flow: 5, Kind: Kitchen},
+		{On: NightHands, Litres: 2 * n, TempC: 38, Flow: 4},
+	} {
+		u.Minute = float64(h.At[u.On])
+		uses = append(uses, u)
+	}
 	sort.SliceStable(uses, func(i, j int) bool { return uses[i].Minute < uses[j].Minute })
 	return uses
 }

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"os"
 	"testing"
 )
@@ -52,10 +53,46 @@ func TestStandard_EU812(t *testing.T) {
 	}
 }
 
+// usual times of a household's day.
+var usual = [Occasions]int{390, 1140, 460, 795, 1215, 1335}
+
+// Whatever the times, a day has the same uses, in order, each at its occasion's time or, of
+// showers, after it; what runs past midnight comes in the morning.
+func TestDay_AnyTimes(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	for range 2000 {
+		h := Household{People: 1 + r.IntN(12), ShowerMinutes: 6, ShowerFlow: 8, ShowerC: 40, When: When(r.IntN(3)), At: usual}
+		want := map[Occasion]float64{}
+		for _, u := range h.Day() {
+			want[u.On] += u.Litres
+		}
+		for i := range h.At {
+			h.At[i] = r.IntN(1440)
+		}
+		last, least := -1.0, map[Occasion]float64{}
+		for _, u := range h.Day() {
+			if u.Minute < last || u.Minute >= 1440 {
+				t.Fatalf("%+v: use %+v after minute %g", h, u, last)
+			}
+			last = u.Minute
+			want[u.On] -= u.Litres
+			after := math.Mod(u.Minute-float64(h.At[u.On])+1440, 1440)
+			if n, seen := least[u.On]; !seen || after < n {
+				least[u.On] = after
+			}
+		}
+		for on, after := range least {
+			if after != 0 || math.Abs(want[on]) > 1e-9 {
+				t.Errorf("%+v: occasion %d begins %g min late and misses %g L", h, on, after, want[on])
+			}
+		}
+	}
+}
+
 func TestDay_Property(t *testing.T) {
 	for people := 1; people <= 12; people++ {
 		for _, when := range []When{Mornings, Evenings, Both} {
-			h := Household{People: people, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: 40, When: when}
+			h := Household{People: people, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: 40, When: when, At: usual}
 			last, showers, evening := -1.0, 0, 0
 			for _, u := range h.Day() {
 				if u.Minute < last || u.Minute < 0 || u.Minute >= 1440 || u.Litres <= 0 {

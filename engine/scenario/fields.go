@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"suncask/engine/climate"
+	"suncask/engine/draw"
 )
 
 // FieldID names one input.
@@ -27,6 +28,12 @@ const (
 	ShowerMinutes
 	ShowerFlow
 	Showers
+	MorningShowers // the next in the order of draw.Occasion
+	EveningShowers
+	MorningHands
+	MiddayDishes
+	EveningDishes
+	NightHands
 	PipeLitres
 	TankLitres
 	LossKWh
@@ -119,36 +126,6 @@ const (
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
 )
-
-// FieldSet is a set of fields.
-type FieldSet [2]uint64
-
-// Has tells whether a field is in the set.
-func (s FieldSet) Has(f FieldID) bool { return s[f/64]&(1<<(f%64)) != 0 }
-
-// With returns the set with fields added.
-func (s FieldSet) With(list ...FieldID) FieldSet {
-	for _, f := range list {
-		s[f/64] |= 1 << (f % 64)
-	}
-	return s
-}
-
-// Without returns the set with fields taken out.
-func (s FieldSet) Without(list ...FieldID) FieldSet {
-	for _, f := range list {
-		s[f/64] &^= 1 << (f % 64)
-	}
-	return s
-}
-
-// AllFields returns the set of all fields.
-func AllFields() (s FieldSet) {
-	for f := range fieldCount {
-		s = s.With(f)
-	}
-	return s
-}
 
 // Unit of a numeric field.
 type Unit int8
@@ -315,6 +292,14 @@ func (f *Field) Set(s *Scenario, v float64) {
 	}
 }
 
+// useAt is where a scenario keeps the time of an occasion.
+func useAt(o draw.Occasion) func(*Scenario) any {
+	return func(s *Scenario) any { return &s.UseAt[o] }
+}
+
+// TimeOf is the field of an occasion's time.
+func TimeOf(o draw.Occasion) FieldID { return MorningShowers + FieldID(o) }
+
 var fields = [fieldCount]Field{
 	{ID: Place, Key: "place", Kind: Text},
 	{ID: Zone, Key: "zone", Unit: Hour, Min: -12, Max: 14, Step: 0.25, at: func(s *Scenario) any { return &s.ZoneH }},
@@ -332,6 +317,12 @@ var fields = [fieldCount]Field{
 	{ID: ShowerMinutes, Key: "shower", Unit: Minute, Min: 1, Max: 30, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerMinutes }},
 	{ID: ShowerFlow, Key: "flow", Unit: LitrePerMinute, Min: 2, Max: 25, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerFlow }},
 	{ID: Showers, Key: "wash", Kind: Choice, Max: 2, Step: 1, Choices: []string{"morning", "evening", "both"}, at: func(s *Scenario) any { return &s.When }},
+	{ID: MorningShowers, Key: "showeram", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.MorningShowers)},
+	{ID: EveningShowers, Key: "showerpm", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.EveningShowers)},
+	{ID: MorningHands, Key: "handsam", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.MorningHands)},
+	{ID: MiddayDishes, Key: "dishesnoon", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.MiddayDishes)},
+	{ID: EveningDishes, Key: "dishespm", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.EveningDishes)},
+	{ID: NightHands, Key: "handspm", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.NightHands)},
 	{ID: PipeLitres, Key: "pipe", Unit: Litre, Min: 0, Max: 10, Step: 0.1, at: func(s *Scenario) any { return &s.PipeLitres }},
 	{ID: TankLitres, Key: "tank", Unit: Litre, Min: 30, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.TankLitres }},
 	{ID: LossKWh, Key: "loss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.LossKWh }},

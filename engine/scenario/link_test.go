@@ -92,8 +92,8 @@ func TestLink_RoundTrip_Property(t *testing.T) {
 		}
 	}
 	t.Logf("longest link with every field: %d bytes", longest)
-	if longest >= 1400 {
-		t.Errorf("longest link has %d bytes, want under 1400", longest)
+	if longest >= 1500 {
+		t.Errorf("longest link has %d bytes, want under 1500", longest)
 	}
 }
 
@@ -105,7 +105,7 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 	for range 2000 {
 		s := random(r)
 		s.Known = AllFields()
-		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, ModuleCost, FixedCost, TankCost, ReplaceCost, ReplaceYear, UpkeepCost, PriceRise, Discount, HorizonYears, AcceptUses, Stages, BandPrices, BlockPrices, OtherKWh, Standing, ExportPrice, GridCO2, LowerPct, ReachPct, SunTankL, SunTankLoss,
+		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, ModuleCost, FixedCost, TankCost, ReplaceCost, ReplaceYear, UpkeepCost, PriceRise, Discount, HorizonYears, AcceptUses, Stages, BandPrices, BlockPrices, OtherKWh, Standing, MorningShowers, EveningShowers, MorningHands, MiddayDishes, EveningDishes, NightHands, ExportPrice, GridCO2, LowerPct, ReachPct, SunTankL, SunTankLoss,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
 			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV, SupplyV, MeterKWh,
 			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, ElementsBy, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {

@@ -7,6 +7,7 @@ import (
 	"math"
 
 	"suncask/engine/climate"
+	"suncask/engine/draw"
 	"suncask/engine/tariff"
 )
 
@@ -150,7 +151,8 @@ type Scenario struct {
 	ShowerMinutes float64
 	ShowerFlow    float64 // L/min
 	When          When
-	PipeLitres    float64 // run off before warm water reaches the tap
+	UseAt         [draw.Occasions]int // minutes after midnight at which the household's uses begin
+	PipeLitres    float64             // run off before warm water reaches the tap
 
 	TankLitres float64
 	LossKWh    float64 // standing loss in 24 h at LossTestK
@@ -259,6 +261,7 @@ func Defaults(version int) Scenario {
 	return Scenario{
 		Place: "lisbon", ZoneH: 0, Summer: "0329-1025", Month: 2, Sky: Typical,
 		Uses: Habits, People: 3, ShowerMinutes: 6, ShowerFlow: 8, When: Both, PipeLitres: 1.5,
+		UseAt:      [draw.Occasions]int{6*60 + 30, 19 * 60, 7*60 + 40, 13*60 + 15, 20*60 + 15, 22*60 + 15},
 		TankLitres: 200, LossKWh: 2, SetC: 60, SunLimitC: 75, ElementW: 2000, RoomC: 20,
 		Modules: 4, ModuleW: 400, TiltDeg: 35, AzimuthDeg: 180,
 		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},

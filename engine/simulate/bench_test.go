@@ -15,7 +15,7 @@ func benchYear(b *testing.B, exchange bool) {
 		b.Fatal(err)
 	}
 	p.exchange = exchange
-	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: ShowerC, When: draw.Both}.Day()
+	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: ShowerC, When: draw.Both, At: s.UseAt}.Day()
 	if len(p.uses) != 8 {
 		b.Fatalf("%d draws a day", len(p.uses))
 	}

@@ -194,12 +194,18 @@ func (p *Prepared) thermostats(r *dayRun) {
 	}
 }
 
+// MoveUses puts the household's uses to other times: what a drag does in every frame.
+func (p *Prepared) MoveUses(at [draw.Occasions]int) {
+	p.Scenario.UseAt = at
+	p.setUses()
+}
+
 func (p *Prepared) setUses() {
 	s := &p.Scenario
 	if s.Uses == scenario.Habits {
 		p.uses = draw.Household{
 			People: s.People, ShowerMinutes: s.ShowerMinutes, ShowerFlow: s.ShowerFlow,
-			ShowerC: ShowerC, When: draw.When(s.When),
+			ShowerC: ShowerC, When: draw.When(s.When), At: s.UseAt,
 		}.Day()
 	} else {
 		p.uses = draw.Standard(draw.Profile(s.Uses))

@@ -159,6 +159,13 @@ func (b *tab) eval(expression string, into any) {
 	b.run(chromedp.Evaluate(expression, into))
 }
 
+// link is the address's fragment.
+func (b *tab) link() (hash string) {
+	b.t.Helper()
+	b.eval(`location.hash`, &hash)
+	return hash
+}
+
 func (b *tab) text(selector string) (s string) {
 	b.t.Helper()
 	b.eval(fmt.Sprintf(`document.querySelector(%s).textContent`, quote(selector)), &s)

@@ -14,6 +14,7 @@ type Input struct {
 	Prices         []Band      // of the whole day, in order
 	OutFrom, OutTo int         // hours without grid, minutes; equal: none
 	Uses           []Mark
+	Drops          int      // see the function Drops
 	Pool           []Sample // usable litres over the day
 	Before         []Sample // the same when the gesture began; empty otherwise
 	FullL          float64  // tank full
@@ -39,6 +40,7 @@ type Band struct{ From, To, Height float64 }
 type Mark struct {
 	Minute, Litres float64
 	Cool           bool
+	Drop           int // see Drops
 }
 
 // Sample is a point of a curve over the day.
@@ -58,17 +60,24 @@ type Drop struct {
 // groupMinutes joins uses that follow each other within this.
 const groupMinutes = 60
 
-// Drops groups uses, which come in order of time.
-func Drops(uses []Mark) []Drop {
-	var list []Drop
+// Drops groups uses, which come in order of time: by their own Drop, of which there are
+// fixed, or if that is 0 whatever follows within an hour.
+func Drops(uses []Mark, fixed int) []Drop {
+	list := make([]Drop, fixed)
 	for _, u := range uses {
-		n := len(list)
-		if n == 0 || u.Minute-list[n-1].Last > groupMinutes {
-			list = append(list, Drop{First: u.Minute})
-			n++
+		i := u.Drop
+		if fixed == 0 {
+			i = len(list) - 1
+			if i < 0 || u.Minute-list[i].Last > groupMinutes {
+				list = append(list, Drop{})
+				i++
+			}
 		}
-		d := &list[n-1]
-		d.Last = u.Minute
+		d := &list[i]
+		if d.Count == 0 || u.Minute < d.First {
+			d.First = u.Minute
+		}
+		d.Last = math.Max(d.Last, u.Minute)
 		d.Litres += u.Litres
 		d.Count++
 		if u.Cool {
@@ -225,7 +234,7 @@ func (in *Input) prices() string {
 // drops are the marks of the uses: filled when all ran warm, barred when any ran
 // cool, with a count.
 func (in *Input) drops(list []Attr) []Attr {
-	for i, d := range Drops(in.Uses) {
+	for i, d := range Drops(in.Uses, in.Drops) {
 		id := "drop-" + strconv.Itoa(i)
 		x, y := at((d.First+d.Last)/2, drawR)
 		size := 6 + math.Min(6, math.Sqrt(d.Litres)*0.5)
@@ -248,6 +257,7 @@ func (in *Input) drops(list []Attr) []Attr {
 		list = append(list,
 			Attr{id, "d", string(p)}, Attr{id, "class", class},
 			Attr{id + "-bar", "d", string(bar)},
+			Attr{id + "-hit", "cx", string(appendTenths(nil, x))}, Attr{id + "-hit", "cy", string(appendTenths(nil, y))},
 			Attr{id + "-count", "x", string(appendTenths(nil, x))},
 			Attr{id + "-count", "y", string(appendTenths(nil, y+4.5))},
 			Attr{id + "-count", "", count}, Attr{id + "-count", "class", class + " count"})

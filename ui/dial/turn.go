@@ -135,16 +135,8 @@ func (w Window) Step(part Part, minutes int) Window {
 	grid := 5
 	if minutes%15 == 0 {
 		grid = 15
-		// From off the grid the first step goes to the next line of it.
-		if off := w.Edge(part) % 15; off != 0 {
-			if minutes > 0 {
-				minutes -= off
-			} else {
-				minutes += 15 - off
-			}
-		}
 	}
-	return t.To(float64(minutes), grid)
+	return t.To(float64(Step(w.Edge(part), minutes)), grid)
 }
 
 // NoBackup and FullDay are the limits that Home and End go to.

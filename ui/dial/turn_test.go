@@ -83,9 +83,13 @@ func TestMinuteAt_Inverse(t *testing.T) {
 }
 
 func TestDrops_Groups(t *testing.T) {
-	got := Drops([]Mark{{420, 40, false}, {450, 40, true}, {505, 6, false}, {600, 5, false}})
+	got := Drops([]Mark{{420, 40, false, 0}, {450, 40, true, 0}, {505, 6, false, 0}, {600, 5, false, 0}}, 0)
 	if len(got) != 2 || got[0].Count != 3 || got[0].Cool != 1 || got[0].Litres != 86 || got[1].Count != 1 {
 		t.Errorf("%+v", got)
+	}
+	got = Drops([]Mark{{420, 40, false, 1}, {450, 40, true, 0}, {505, 6, false, 0}, {600, 5, false, 1}}, 3)
+	if len(got) != 3 || got[0].Count != 2 || got[1].First != 420 || got[1].Last != 600 || got[2].Count != 0 {
+		t.Errorf("fixed: %+v", got)
 	}
 }
 

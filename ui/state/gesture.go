@@ -16,21 +16,33 @@ const (
 
 // Begin starts a gesture on a part of a window and keeps what is shown now.
 func (s *Store) Begin(window int, part dial.Part, finger float64) {
-	s.Before = nil
-	s.before = Before{
-		Windows: s.Windows(), Backup: s.Scenario.Backup, Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
-		Trace: append(s.before.Trace[:0], s.Results.Day.Trace.Points...),
+	if s.Moving != 0 {
+		s.Cancel()
 	}
-	s.Before, s.On, s.Held, s.Ghost = &s.before, window, part, -1
+	s.Before = nil
+	s.keep()
+	s.On, s.Held, s.Ghost, s.Moving = window, part, -1, 0
 	s.Ahead.Done = 0
 	s.turn = dial.Begin(s.Window(window), part, finger)
+}
+
+// keep keeps what is shown now.
+func (s *Store) keep() {
+	s.before = Before{
+		Windows: s.Windows(), Backup: s.Scenario.Backup, UseAt: s.Scenario.UseAt, Total: s.Results.Year.Total, Day: s.Results.Day.Flows,
+		Trace: append(s.before.Trace[:0], s.Results.Day.Trace.Points...),
+	}
+	s.Before = &s.before
 }
 
 // Drag moves the gesture to another angle of the finger and simulates. It
 // returns whether anything changed.
 func (s *Store) Drag(finger float64, step int) bool {
-	if s.Before == nil {
+	switch {
+	case s.Before == nil:
 		return false
+	case s.Moving != 0:
+		return s.move(s.slide.To(finger, step))
 	}
 	return s.preview(s.turn.To(finger, step))
 }
@@ -46,14 +58,25 @@ func (s *Store) preview(w dial.Window) bool {
 	return true
 }
 
-// Preview moves the gesture's edge by minutes: a held button or key.
+// Preview moves the gesture's edge, or its uses, by minutes: a held button or key.
 func (s *Store) Preview(minutes int) bool {
+	switch {
+	case s.Before == nil:
+		return false
+	case s.Moving != 0:
+		first, _ := s.MovedTo()
+		return s.move(s.slide.Within(first + dial.Step(first, minutes)))
+	}
 	return s.preview(s.Stepped(s.On, s.Held, minutes))
 }
 
 // Commit ends the gesture and keeps its hours.
 func (s *Store) Commit() {
-	if s.Before == nil {
+	switch {
+	case s.Before == nil:
+		return
+	case s.Moving != 0:
+		s.commitUses()
 		return
 	}
 	now := s.Scenario.Backup
@@ -64,6 +87,7 @@ func (s *Store) Commit() {
 	}
 	s.remember()
 	s.Scenario.Backup = now
+	delete(s.Refused, hoursField(s.On))
 	s.Scenario.Known = s.Scenario.Known.With(hoursField(s.On))
 }
 
@@ -72,9 +96,12 @@ func (s *Store) Cancel() {
 	if s.Before == nil {
 		return
 	}
-	changed := s.Scenario.Backup != s.Before.Backup
+	changed := s.Scenario.Backup != s.Before.Backup || s.Scenario.UseAt != s.Before.UseAt
 	s.Scenario.Backup = s.Before.Backup
-	s.Before, s.Ghost = nil, -1
+	if s.Moving != 0 {
+		s.placeUses(s.Before.UseAt)
+	}
+	s.Before, s.Ghost, s.Moving = nil, -1, 0
 	if changed {
 		s.simulate()
 	}

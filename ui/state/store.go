@@ -9,6 +9,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
+	"suncask/engine/draw"
 	"suncask/engine/plan"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
@@ -31,6 +32,7 @@ type Results struct {
 type Before struct {
 	Windows []dial.Window
 	Backup  scenario.Backup
+	UseAt   [draw.Occasions]int
 	Total   simulate.Flows
 	Day     simulate.Flows
 	Trace   []simulate.Point
@@ -55,7 +57,8 @@ type Store struct {
 	Refused      map[scenario.FieldID]Refused
 
 	Before *Before   // nil outside a gesture
-	Held   dial.Part // what the gesture moves, and of which window
+	Moving Occasions // uses that the gesture moves; none: backup hours
+	Held   dial.Part // what it moves of them, and of which window
 	On     int
 	Ghost  int // minute that a second tap would set, -1 none
 
@@ -82,6 +85,8 @@ type Store struct {
 	undo   []scenario.Scenario
 	redo   []scenario.Scenario // taken back
 	turn   dial.Turn
+	slide  dial.Slide
+	drops  []Occasions // of the marks when uses were taken
 	before Before
 	ws     simulate.Workspace
 	bare   *simulate.Prepared

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 
+	"suncask/engine/draw"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/curve"
@@ -24,8 +25,9 @@ type View struct {
 	in      dial.Input
 	list    []dial.Attr
 	strip   curve.Data
-	chart   curve.Data // of whichever chart was asked for last
-	FlowDay bool       // the energy flow is that of the day shown, not of the year
+	chart   curve.Data      // of whichever chart was asked for last
+	FlowDay bool            // the energy flow is that of the day shown, not of the year
+	Open    state.Occasions // whose times are listed with steppers
 }
 
 // New returns a view in the language that the page shows.
@@ -193,7 +195,18 @@ func (v *View) change(by float64, decimals int) string {
 func (v *View) hub(s *state.Store) {
 	d := &s.Results.Day.Flows
 	top, middle, bottom := "", "", ""
-	if s.Before != nil {
+	switch {
+	case s.Before == nil:
+	case s.Moving != 0:
+		first, later := s.MovedTo()
+		top, middle = v.Words.Text(words.UsesFrom), format.Clock(first)
+		switch {
+		case later > 0:
+			bottom = v.Words.Text(words.MovedLater, format.Duration(later))
+		case later < 0:
+			bottom = v.Words.Text(words.MovedEarlier, format.Duration(-later))
+		}
+	default:
 		w := s.Window(s.On)
 		top = v.Words.Text([...]words.Key{words.BackupStarts, words.BackupEnds, words.BackupMoves}[s.Held])
 		middle = format.Clock([...]int{w.Start, w.End, w.Start}[s.Held])
@@ -217,10 +230,16 @@ func (v *View) hub(s *state.Store) {
 	v.output("out-cost-day", format.Money(d.Cost, s.Scenario.Currency), d.Cost)
 }
 
+// UseTimeID is the id of the box with an occasion's time.
+func UseTimeID(o draw.Occasion) string { return fmt.Sprintf("use-time-%d", o) }
+
 func (v *View) steppers(s *state.Store) {
 	for i, w := range s.Windows() {
 		v.set(fmt.Sprintf("time-%d", 2*i), "value", format.Clock(w.Start))
 		v.set(fmt.Sprintf("time-%d", 2*i+1), "value", format.Clock(w.End))
+	}
+	for _, o := range v.Open.List() {
+		v.set(UseTimeID(o), "value", s.Text(scenario.TimeOf(o)))
 	}
 }
 
@@ -258,7 +277,7 @@ func (v *View) fill(s *state.Store) {
 	in.FullSunW = math.Max(1, math.Min(sc.ElementW, float64(sc.Modules)*sc.ModuleW))
 	in.Prices = bands(s, in.Prices[:0])
 	in.OutFrom, in.OutTo = sc.OutFrom, sc.OutTo
-	in.Uses = Marks(s, in.Uses)
+	in.Uses, in.Drops = s.Marks(in.Uses), s.DropCount()
 	in.Pool = state.Points(d.Trace.Points, in.Pool)
 	in.FullL = d.FullL
 	in.ShowerL = sc.ShowerMinutes * sc.ShowerFlow
@@ -274,15 +293,6 @@ func (v *View) fill(s *state.Store) {
 			in.HeldGrip = 2*s.On + int(s.Held)
 		}
 	}
-}
-
-// Marks returns the day's uses for the dial.
-func Marks(s *state.Store, into []dial.Mark) []dial.Mark {
-	into = into[:0]
-	for _, u := range s.Results.Day.Uses {
-		into = append(into, dial.Mark{Minute: u.Minute, Litres: u.Litres, Cool: u.RanCool})
-	}
-	return into
 }
 
 // ahead puts the places of the held grip on the rim once all are known.

@@ -107,6 +107,11 @@ const (
 	BareHelp
 	StripHelp
 	UsesOfDay
+	UsesHelp
+	StandardHours
+	UsesFrom
+	MovedLater   // args: duration
+	MovedEarlier // args: duration
 	UseCoolAtOnce
 	UseRow   // args: time, litres, degC
 	UseCool  // args: minutes
