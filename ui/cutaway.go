@@ -32,13 +32,13 @@ func (c *Cutaway) turn(event vugu.DOMEvent) {
 }
 
 // play lets the day pass, from midnight once it is over, or stops it.
-func (c *Cutaway) play() {
-	c.Page.Playing = !c.Page.Playing && c.Page.Host != nil
-	if c.Page.TankMinute >= 1440 {
-		c.Page.TankMinute = 0
+func (c *Page) play() {
+	c.Playing = !c.Playing && c.Host != nil
+	if c.TankMinute >= 1440 {
+		c.TankMinute = 0
 	}
-	if c.Page.Playing {
-		c.Page.Host.Play()
+	if c.Playing {
+		c.Host.Play()
 	}
 }
 

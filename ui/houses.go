@@ -50,7 +50,7 @@ func (c *Houses) keep() {
 }
 
 func (c *Houses) open(k Kept) {
-	c.Page.Host.Open(k.Link)
+	c.Page.Host.Open(c.Page.Store.In(k.Link))
 	c.Page.changed()
 }
 

@@ -50,6 +50,7 @@ type Page struct {
 	Host  Host // nil when rendered outside a browser
 
 	Panel       int              // open panel, -1 none
+	entry       state.Entry      // whose group was opened
 	More        bool             // the open group shows all its fields
 	Playing     bool             // the day passes, see Tick
 	TankMinute  int              // of the day shown, at which the tank is drawn
@@ -90,6 +91,7 @@ func (c *Page) Compute(vugu.ComputeCtx) {
 	if c.attrs == nil {
 		c.attrs = map[[2]string]string{}
 	}
+	c.begin()
 	c.minded = c.findings()
 	c.View.Open = 0
 	if c.DayShown < 0 {
@@ -193,9 +195,9 @@ func (c *Page) change() {
 		c.askMine()
 		return
 	}
-	c.show(panels[0].id)
+	c.show(HomePanel)
 	if c.Host != nil {
-		c.Host.Reveal(panels[0].id)
+		c.Host.Reveal(HomePanel)
 	}
 }
 

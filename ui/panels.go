@@ -25,36 +25,44 @@ const TankPanel = "panel-tank"
 // WiringPanel is that of the group that shows the strings' curve.
 const WiringPanel = "panel-wiring"
 
-// panel is a group of inputs: the fields that most houses need, and more on demand.
+// HomePanel is that of the household.
+const HomePanel = "panel-home"
+
+// panel is a group of inputs: the fields that most houses need, and more on demand. Some
+// are of one entry only.
 type panel struct {
 	id     string
 	title  words.Key
 	fields []scenario.FieldID
 	more   []scenario.FieldID
+	entry  state.Entry
 }
 
 var panels = []panel{
-	{"panel-home", words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
+	{PlatesPanel, words.PanelPlates, []scenario.FieldID{scenario.TankLitres, scenario.ElementW, scenario.ElementV, scenario.Modules, scenario.ModuleW,
+		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.Price}, nil, state.Visit},
+	{LessonPanel, words.PanelLesson, nil, nil, state.Lesson},
+	{HomePanel, words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
 		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
-		scenario.ValveC, scenario.MeterKWh}},
+		scenario.ValveC, scenario.MeterKWh}, state.Home},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
-		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}},
-	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}},
+		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}, state.Home},
+	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SupplyV, scenario.CableM, scenario.CableSize,
-			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}},
+			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}, state.Home},
 	{TankPanel, words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands,
-			scenario.Switching, scenario.DiffK}},
+			scenario.Switching, scenario.DiffK}, state.Home},
 	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
-		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}},
-	{SizesPanel, words.PanelSizes, nil, nil},
-	{YearPanel, words.PanelYear, nil, nil},
-	{HousesPanel, words.PanelHouses, nil, nil},
+		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
+	{SizesPanel, words.PanelSizes, nil, nil, state.Home},
+	{YearPanel, words.PanelYear, nil, nil, state.Home},
+	{HousesPanel, words.PanelHouses, nil, nil, state.Home},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
-		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}},
+		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}, state.Home},
 }
 
 // row is one field as it stands on the page.

@@ -155,7 +155,7 @@ func (a *app) Choose(key, value string) { a.window.Call("suncaskChoose", key, va
 // Share returns the link and hands it to the clipboard, which may refuse it.
 func (a *app) Share(copied func()) (link string) {
 	location := a.window.Get("location")
-	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Link()
+	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Address()
 	clipboard := a.window.Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
 		return link
@@ -180,7 +180,7 @@ func (a *app) Send(link string) {
 
 // writeLink puts the scenario into the address, at rest only.
 func (a *app) writeLink() {
-	link := a.store.Link()
+	link := a.store.Address()
 	if link == a.written {
 		return
 	}

@@ -51,6 +51,8 @@ type Store struct {
 	Results  Results
 	Bare     simulate.Flows // the year with backup all day and no modules
 
+	Entry Entry // by which the page is used
+
 	Read *hourly.Result // what reading the weather file came to, nil for one that was kept
 
 	LinkProblems []scenario.Problem
@@ -105,6 +107,7 @@ func Open(fragment string) *Store {
 // Load replaces the scenario by a link's; the present one is an undo away.
 func (s *Store) Load(fragment string) {
 	s.real = 0
+	s.Entry, fragment = cutEntry(fragment)
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	for range 2 { // a datasheet, and a place

@@ -51,6 +51,14 @@ const (
 	PanelRoof
 	PanelTank
 	PanelPrices
+	PanelPlates
+	PanelLesson
+	Entries
+	EntryHome
+	EntryVisit
+	EntryLesson
+	PlatesHelp
+	LessonHelp
 	PanelWiring
 	PotentialName
 	PotentialKWh

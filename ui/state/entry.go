@@ -1,0 +1,46 @@
+package state
+
+import "strings"
+
+// Entry is one of the three ways into the page.
+type Entry int8
+
+const (
+	Home Entry = iota
+	Visit
+	Lesson
+	Entries
+)
+
+// entries are their names in links.
+var entries = [Entries]string{"home", "visit", "lesson"}
+
+const entryKey = "view="
+
+// Name is an entry's name in links and ids.
+func (e Entry) Name() string { return entries[e] }
+
+// cutEntry takes the entry out of a link's fragment. One that is not known stays there, where it
+// is refused like any other unknown key.
+func cutEntry(fragment string) (e Entry, rest string) {
+	parts := strings.Split(fragment, "&")
+	for i, part := range parts {
+		for e := range Entries {
+			if part == entryKey+e.Name() {
+				return e, strings.Join(append(parts[:i:i], parts[i+1:]...), "&")
+			}
+		}
+	}
+	return Home, fragment
+}
+
+// In is the link of a house that opens by the entry that the page is in.
+func (s *Store) In(link string) string {
+	if s.Entry == Home {
+		return link
+	}
+	return link + "&" + entryKey + s.Entry.Name()
+}
+
+// Address is the fragment that restores the scenario and the entry.
+func (s *Store) Address() string { return s.In(s.Link()) }
