@@ -81,6 +81,8 @@ build() {
   for script in boot worker; do
     (cd site && node_modules/.bin/esbuild "src/$script.js" --bundle --minify --target=es2020 --format=iife "--define:WASM_BYTES=$(wc -c <../dist/suncask.wasm)" "--outfile=../dist/$script.js" --log-level=warning)
   done
+  go run ./site icons
+  node site/src/icons.mjs
   go run ./site build
 }
 

@@ -9,7 +9,6 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
-	"html"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -19,7 +18,6 @@ import (
 	"github.com/vugu/vugu"
 	"github.com/vugu/vugu/staticrender"
 
-	"suncask/engine/climate"
 	"suncask/ui"
 	"suncask/ui/chart"
 	"suncask/ui/state"
@@ -35,7 +33,7 @@ func build() error {
 	if err := os.MkdirAll(dist, 0o755); err != nil {
 		return err
 	}
-	for _, name := range []string{"suncask.css", "icon.svg", "manifest.webmanifest"} {
+	for _, name := range []string{"suncask.css", "manifest.webmanifest"} {
 		if err := copyFile(filepath.Join("site/static", name), filepath.Join(dist, name)); err != nil {
 			return err
 		}
@@ -97,7 +95,7 @@ func offline() error {
 			return err
 		}
 		fmt.Fprintf(hash, "%s %d\n%s", name, len(raw), raw)
-		if name != "index.html" && name != program && name != "licences.txt" {
+		if name != "index.html" && name != program && name != "licences.txt" && !strings.HasSuffix(name, ".png") {
 			files = append(files, name)
 		}
 	}
@@ -176,12 +174,7 @@ func index() error {
 	if err != nil {
 		return err
 	}
-	var places strings.Builder
-	for _, p := range climate.Places() {
-		fmt.Fprintf(&places, "<option value=\"%s\">", html.EscapeString(p.Name+", "+p.Country))
-	}
 	text := strings.Replace(string(raw), "{{page}}", page, 1)
-	text = strings.Replace(text, "{{places}}", places.String(), 1)
 	return os.WriteFile(filepath.Join(dist, "index.html"), []byte(text), 0o644)
 }
 

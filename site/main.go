@@ -1,6 +1,7 @@
 // Command site assembles the static site and serves it on this machine:
 //
 //	site charts  prints the options of the charts, which the bundle takes in
+//	site icons   draws the icons from the dial, to be turned into pictures
 //	site build   puts everything but the WebAssembly and the bundles into dist/
 //	site sizes   prints what a first visit loads and fails above the ceilings
 //	site serve   serves dist/ and prints the address
@@ -16,12 +17,14 @@ const dist = "dist"
 
 func main() {
 	if len(os.Args) < 2 {
-		fail(fmt.Errorf("say charts, build, sizes or serve"))
+		fail(fmt.Errorf("say charts, icons, build, sizes or serve"))
 	}
 	var err error
 	switch os.Args[1] {
 	case "charts":
 		err = charts()
+	case "icons":
+		err = icons()
 	case "build":
 		err = build()
 	case "sizes":
@@ -29,7 +32,7 @@ func main() {
 	case "serve":
 		err = serve()
 	default:
-		err = fmt.Errorf("unknown command %q: say charts, build, sizes or serve", os.Args[1])
+		err = fmt.Errorf("unknown command %q: say charts, icons, build, sizes or serve", os.Args[1])
 	}
 	if err != nil {
 		fail(err)

@@ -3,9 +3,12 @@ package main
 import (
 	"compress/gzip"
 	"fmt"
+	"mime"
 	"net"
 	"net/http"
 	"os"
+	"path"
+	"path/filepath"
 	"strings"
 )
 
@@ -31,10 +34,23 @@ func zipped(files http.Handler) http.Handler {
 			return
 		}
 		r.Header.Del("Range")
+		if ready := r.URL.Path + ".gz"; exists(ready) { // compressed when the site was built
+			w.Header().Set("Content-Encoding", "gzip")
+			w.Header().Set("Content-Type", mime.TypeByExtension(path.Ext(r.URL.Path)))
+			r.URL.Path = ready
+			files.ServeHTTP(w, r)
+			return
+		}
 		zip := gzip.NewWriter(w)
 		defer zip.Close()
 		files.ServeHTTP(&zippedWriter{w, zip}, r)
 	})
+}
+
+// exists tells whether dist/ has a file.
+func exists(name string) bool {
+	info, err := os.Stat(filepath.Join(dist, path.Clean("/"+name)))
+	return err == nil && info.Mode().IsRegular()
 }
 
 type zippedWriter struct {

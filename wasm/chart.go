@@ -29,17 +29,26 @@ func (c *charts) check(a *app) {
 	}
 }
 
-// show draws a chart in the element of its name, if the page has one and the
-// script has come.
+// mount puts an empty chart into the element of its name; false where the page has none or
+// the script has not come.
+func (c *charts) mount(a *app, name string) bool {
+	if c.mounted[name] {
+		return true
+	}
+	c.api = a.window.Get("suncaskCharts")
+	if !c.api.Truthy() || !a.document.Call("getElementById", name).Truthy() {
+		return false
+	}
+	dark := a.window.Call("matchMedia", "(prefers-color-scheme: dark)").Get("matches").Bool()
+	c.api.Call("mount", name, dark)
+	c.mounted[name] = true
+	return true
+}
+
+// show draws a chart, if it can be mounted.
 func (c *charts) show(a *app, name string, data *curve.Data) {
-	if !c.mounted[name] {
-		c.api = a.window.Get("suncaskCharts")
-		if !c.api.Truthy() || !a.document.Call("getElementById", name).Truthy() {
-			return
-		}
-		dark := a.window.Call("matchMedia", "(prefers-color-scheme: dark)").Get("matches").Bool()
-		c.api.Call("mount", name, dark)
-		c.mounted[name] = true
+	if !c.mount(a, name) {
+		return
 	}
 	c.numbers = data.Append(c.numbers[:0])
 	size := 8 * len(c.numbers)

@@ -77,11 +77,11 @@ func (a *app) openFirst() {
 	last := a.last()
 	switch {
 	case last == "" || last == fragment:
-		a.store = state.Open(fragment)
+		a.store = state.OpenInTurns(fragment, a.pause)
 	case fragment == "":
-		a.store = state.Open(last)
+		a.store = state.OpenInTurns(last, a.pause)
 	default:
-		a.store = state.Open(last)
+		a.store = state.OpenInTurns(last, a.pause)
 		a.store.Load(fragment)
 		a.shared = true
 	}

@@ -26,8 +26,9 @@ func main() {
 		work(js.Global())
 		return
 	}
-	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}}
+	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}, turns: newTurns(js.Global())}
 	defer a.fail() // a panic before or in a render
+	a.pause()
 	a.openFirst()
 	a.view = view.New()
 	a.page = ui.NewPage(a.store, a.view)
@@ -36,9 +37,11 @@ func main() {
 	a.painter = newPainter(a.document)
 	a.findRecord(a.store)
 	a.publish()
-	a.listen()
-	a.listenFiles()
-	a.listenSkyline()
+	a.pause()
+	a.view.Frame(a.store) // what is slow at first, each in a turn of its own
+	a.pause()
+	a.page.Compute(nil)
+	a.pause()
 	a.toReveal = a.guarded(func(js.Value) {
 		if open := a.document.Call("querySelector", ".drop-mark.open"); a.follow && open.Truthy() {
 			open.Call("focus", map[string]any{"preventScroll": true})
@@ -63,13 +66,15 @@ func main() {
 		if a.pointer.active || a.keyed || a.sliding {
 			continue // a gesture ends with a render of its own
 		}
-		if err := renderer.Render(build.RunBuild(a.page)); err != nil {
+		page := build.RunBuild(a.page)
+		a.pause()
+		if err := renderer.Render(page); err != nil {
 			panic("wasm: " + err.Error())
 		}
+		a.pause()
 		a.rendered()
-		if !a.warmed {
-			a.warmed = true
-			a.warmUp()
+		if !a.started {
+			a.start()
 		}
 	}
 }
@@ -90,7 +95,9 @@ type app struct {
 	slow             bool // the strip takes every other frame
 	stripOwed        bool // it is the strip's turn
 	measured         int
-	warmed           bool
+	started          bool // the first render is done
+	turns            *turns
+	listed           bool // the places are in their list
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
@@ -118,14 +125,16 @@ type app struct {
 func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
 	a.charts.check(a)
-	a.showCharts()
+	a.listPlaces()
+	if a.started {
+		a.showCharts()
+	}
 	a.writeLink()
 	a.announce()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)
 	}
-	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
 }
 
 // announce tells screen readers the result, once it is settled.

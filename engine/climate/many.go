@@ -14,7 +14,7 @@ type Many struct {
 // from year to year, in percent of its mean: where the chance of its days alone makes
 // it larger, as in dull winters, it stays at that.
 func NewMany(p *Place, how Generator, seed uint64, years int, spreadPct float64) (*Many, error) {
-	m := &Many{base: newYear(p), days: make([][]float64, years)}
+	m := &Many{base: newYear(p, func() {}), days: make([][]float64, years)}
 	for i := range m.span {
 		s, err := m.base.month(i)
 		if err != nil {

@@ -39,7 +39,13 @@ func (e *ClearSkyError) Error() string {
 // 1e-12 and of temperature to a millionth of a kelvin, and whose days vary as real
 // ones do. The same seed gives the same draws on every machine.
 func Typical(p *Place, how Generator, seed uint64) (*Year, error) {
-	y := newYear(p)
+	return TypicalInTurns(p, how, seed, func() {})
+}
+
+// TypicalInTurns is Typical that calls turn between its months.
+func TypicalInTurns(p *Place, how Generator, seed uint64, turn func()) (*Year, error) {
+	y := newYear(p, turn)
+	turn()
 	w := newWalk(how, seed)
 	for m := range 12 {
 		s, err := y.month(m)
@@ -56,13 +62,15 @@ func Typical(p *Place, how Generator, seed uint64) (*Year, error) {
 			rescale(days, s.least[:s.n], s.most[:s.n], s.target)
 		}
 		y.spread(s, days)
+		turn()
 	}
 	return y, nil
 }
 
 // newYear fills what does not depend on the days' clearness.
-func newYear(p *Place) *Year {
+func newYear(p *Place, turn func()) *Year {
 	y := &Year{Place: *p, Sun: SunYearOf(p), ColdC: p.coldYear()}
+	turn()
 	for m := range 12 {
 		extra := 0.0
 		for day := FirstDay(m); day < FirstDay(m)+DaysIn[m]; day++ {
@@ -74,13 +82,14 @@ func newYear(p *Place) *Year {
 			y.Clear[m] = ClearnessOf(y.MonthKt[m])
 		}
 	}
+	turn()
 	y.fillAir()
 	return y
 }
 
 // AirCourse is a place's air temperature, hour by hour.
 func (p *Place) AirCourse() (air [Hours]float64) {
-	y := newYear(p)
+	y := newYear(p, func() {})
 	for h := range air {
 		air[h] = y.AirC[h/24][h%24]
 	}

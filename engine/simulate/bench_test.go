@@ -51,7 +51,7 @@ func BenchmarkPrepare(b *testing.B) {
 			b.Fatal(err)
 		}
 		for b.Loop() {
-			p.setSun()
+			p.setSun(func() {})
 		}
 	})
 }

@@ -83,6 +83,12 @@ const Seed = 1
 // without it, and with it the example house buys 1.5 % more at five times the
 // computing time (BenchmarkYear, BenchmarkYearExchange).
 func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepared, error) {
+	return PrepareInTurns(s, file, prev, func() {})
+}
+
+// PrepareInTurns is Prepare that calls turn between its parts, some milliseconds each: a
+// browser can do something else there.
+func PrepareInTurns(s *scenario.Scenario, file *climate.Record, prev *Prepared, turn func()) (*Prepared, error) {
 	p := &Prepared{Scenario: *s}
 	if file != nil && s.Weather != "" && (prev != nil && prev.file == file && prev.Scenario.Weather == s.Weather || file.Key() == s.Weather) {
 		p.file = file
@@ -91,13 +97,13 @@ func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepa
 	if prev != nil && prev.file == p.file && sameWeather(&prev.Scenario, s) {
 		p.Weather, p.times = prev.Weather, prev.times
 	} else {
-		year, err := weather(s, p.file)
+		year, err := weather(s, p.file, turn)
 		if err != nil {
 			return nil, err
 		}
 		p.Weather = year
 	}
-	if err := p.finish(prev); err != nil {
+	if err := p.finish(prev, turn); err != nil {
 		return nil, err
 	}
 	return p, nil
@@ -106,13 +112,13 @@ func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepa
 // With returns the prepared house under other weather of the same place.
 func (p *Prepared) With(y *climate.Year) *Prepared {
 	q := &Prepared{Scenario: p.Scenario, Weather: y, times: p.times}
-	if err := q.finish(nil); err != nil {
+	if err := q.finish(nil, func() {}); err != nil {
 		panic("simulate: a prepared house cannot be prepared: " + err.Error())
 	}
 	return q
 }
 
-func (p *Prepared) finish(prev *Prepared) error {
+func (p *Prepared) finish(prev *Prepared, turn func()) error {
 	s := &p.Scenario
 	if p.times == nil {
 		p.times = sunTimesOf(&p.Weather.Place)
@@ -122,7 +128,7 @@ func (p *Prepared) finish(prev *Prepared) error {
 	p.setBill()
 	if prev != nil && prev.Weather == p.Weather && sameRoof(&prev.Scenario, s) {
 		p.sun, p.sky, p.skyColdC, p.Potential, p.chain, p.yields = prev.sun, prev.sky, prev.skyColdC, prev.Potential, prev.chain, prev.yields
-	} else if err := p.setSun(); err != nil {
+	} else if err := p.setSun(turn); err != nil {
 		return err
 	}
 	p.integrate()
@@ -282,10 +288,13 @@ func drawSteps(uses []draw.Use, pipeLitres, valveC, slug float64) []drawStep {
 	return steps
 }
 
+// turnDays is how many days of light make a part.
+const turnDays = 30
+
 // setSun fills the power that could reach the element: every hour of the year,
 // and the day view's days, which take the month's average day and a quantile of
 // its clearness.
-func (p *Prepared) setSun() error {
+func (p *Prepared) setSun(turn func()) error {
 	y := p.Weather
 	r, err := p.roof()
 	if err != nil {
@@ -295,6 +304,9 @@ func (p *Prepared) setSun() error {
 	var unused Potential
 	for day := range climate.Days {
 		r.hours(&y.Sun[day], &y.Light[day], &y.AirC[day], &p.sun[day].power, &p.Potential)
+		if day%turnDays == 0 {
+			turn()
+		}
 	}
 	quantile := [3]float64{0.9, 0.5, 0.1} // bright, typical, dull
 	for m := range 12 {

@@ -13,7 +13,7 @@ func sameWeather(a, b *scenario.Scenario) bool {
 
 // weather makes a scenario's year: from its file, or drawn from the months of its
 // place.
-func weather(s *scenario.Scenario, file *climate.Record) (*climate.Year, error) {
+func weather(s *scenario.Scenario, file *climate.Record, turn func()) (*climate.Year, error) {
 	at, ok := s.At()
 	if !ok {
 		panic("simulate: scenario has problems: unknown place")
@@ -21,7 +21,7 @@ func weather(s *scenario.Scenario, file *climate.Record) (*climate.Year, error) 
 	if file != nil {
 		return climate.FromRecord(&at.Place, file, s.ShiftMin), nil
 	}
-	return climate.Typical(&at.Place, s.Draws, Seed)
+	return climate.TypicalInTurns(&at.Place, s.Draws, Seed, turn)
 }
 
 // Years draws many years of a scenario's climate, as years differ; of a file's, if

@@ -23,17 +23,22 @@ function fail (error) {
   box.hidden = false
 }
 
+// painted waits until the example is on the screen; a page in the background is not painted.
+const painted = () => new Promise(done => {
+  requestAnimationFrame(() => setTimeout(done))
+  setTimeout(done, 500)
+})
+
 async function boot () {
+  await painted()
   const bar = document.getElementById('progress')
   const loaded = await load('suncask.wasm', { spoken, units: units(), decimal: decimal(spoken) }, share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers
   document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)
   window.suncaskMemory = () => instance.exports.mem.buffer.byteLength
-  const real = window.eval
-  window.eval = () => undefined
+  window.eval = () => undefined // the policy forbids it anyway
   const ended = go.run(instance)
-  window.eval = real
   keepOffline()
   await ended
   if (state.state !== 'failed') fail('the program ended')

@@ -26,8 +26,9 @@ window.suncaskCharts = {
     host.append(box)
     const drawn = init(box, null, { renderer: 'svg' })
     const described = themes[dark ? 'dark' : 'light'][name]
-    drawn.setOption(described)
-    drawn.setOption({ xAxis: numbered(described.xAxis), yAxis: numbered(described.yAxis) })
+    // Drawn with its data, not before.
+    drawn.setOption(described, { lazyUpdate: true })
+    drawn.setOption({ xAxis: numbered(described.xAxis), yAxis: numbered(described.yAxis) }, { lazyUpdate: true })
     charts[name] = { drawn, described, ends: [] }
   },
   // data takes numbers as little-endian doubles: how many vertical axes, their ends,

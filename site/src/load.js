@@ -14,6 +14,7 @@ export async function run (scope, { places, words, units, decimal, module }) {
   scope.suncaskDecimal = decimal
   const go = new scope.Go()
   const instance = await WebAssembly.instantiate(module, go.importObject)
+  await new Promise(turn => setTimeout(turn)) // the program's own start is long enough
   return { go, instance }
 }
 

@@ -92,15 +92,21 @@ type Store struct {
 	before Before
 	ws     simulate.Workspace
 	bare   *simulate.Prepared
+	pause  func()                     // between the parts of the start
 	files  map[string]*climate.Record // the weather files that were opened, by their keys
 	year   simulate.Year              // work space of Bare
 }
 
 // Open starts a store from a link's fragment. What cannot be read is kept in
 // LinkProblems.
-func Open(fragment string) *Store {
-	s := &Store{Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, Ghost: -1}
+func Open(fragment string) *Store { return OpenInTurns(fragment, func() {}) }
+
+// OpenInTurns is Open that calls pause between its parts, so that a browser can do something
+// else there.
+func OpenInTurns(fragment string, pause func()) *Store {
+	s := &Store{pause: pause, Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, Ghost: -1}
 	s.Load(fragment)
+	s.pause = func() {}
 	return s
 }
 
@@ -109,7 +115,8 @@ func (s *Store) Load(fragment string) {
 	s.real = 0
 	s.Entry, fragment = cutEntry(fragment)
 	next, problems := scenario.Decode(fragment)
-	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
+	p, err := simulate.PrepareInTurns(&next, s.files[next.Weather], s.Prepared, s.pause)
+	s.pause()
 	for range 2 { // a datasheet, and a place
 		if err == nil {
 			break
@@ -180,7 +187,9 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.calibration.forget()
 	s.replay.forget()
 	s.simulateBare()
+	s.pause()
 	s.simulate()
+	s.pause()
 }
 
 // simulateBare runs the year without modules, backup all day: what the sun saves.
@@ -194,6 +203,7 @@ func (s *Store) simulateBare() {
 		panic("state: weather in use cannot be prepared: " + err.Error())
 	}
 	s.bare = p
+	s.pause()
 	p.RunYear(scenario.Backup{AllDay: true}, &s.ws, &s.year)
 	s.Bare = s.year.Total
 }
@@ -203,10 +213,12 @@ func (s *Store) simulateBare() {
 func (s *Store) simulate() {
 	b, month := s.Scenario.Backup, int(s.Scenario.Month)
 	s.Prepared.RunDay(b, month, scenario.Dull, &s.ws, &s.Results.Dull)
+	s.pause()
 	day, real := s.RealDay()
 	if !real {
 		s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
 	}
+	s.pause()
 	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
 	if real {
 		s.Prepared.Replay(b, &s.Results.Year, day, &s.ws, &s.Results.Day)
