@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"math"
+
 	"suncask/engine/climate"
 	"suncask/engine/explain"
 	"suncask/engine/scenario"
@@ -9,6 +11,17 @@ import (
 
 // Explain opens a figure into its formula, its terms, and the months and days it sums up.
 type Explain struct{ Page *Page }
+
+// showBackup opens the group of the hours.
+func (c *Page) showBackup() {
+	c.show(BackupPanel)
+	if c.Host != nil {
+		c.Host.Reveal(BackupPanel)
+	}
+}
+
+// ExplainDay opens the cost of the day shown, the figure in the middle of the dial.
+func (c *Page) ExplainDay() { c.explainFigure(explain.DayCost) }
 
 // explainFigure opens a figure in the group of the year.
 func (c *Page) explainFigure(q explain.Quantity) {
@@ -19,13 +32,15 @@ func (c *Page) explainFigure(q explain.Quantity) {
 	}
 }
 
-var quantityIDs = [explain.Quantities]string{"bought", "sun", "cost", "fraction", "cool", "saved", "lost", "tap"}
+var quantityIDs = [explain.Quantities]string{"bought", "sun", "cost", "fraction", "cool", "saved", "lost", "tap", "day-bought", "day-cost", "payback", "value", "kwh"}
 
 var quantityNames = [explain.Quantities]words.Key{words.ExplainBought, words.ExplainSun, words.ExplainCost, words.ExplainFraction,
-	words.ExplainCool, words.ExplainSaved, words.ExplainLost, words.ExplainTap}
+	words.ExplainCool, words.ExplainSaved, words.ExplainLost, words.ExplainTap, words.ExplainDayBought, words.ExplainDayCost,
+	words.WorthPayback, words.WorthNPV, words.WorthKWh}
 
 var symbolNames = [explain.Symbols]words.Key{words.TermSun, words.TermGrid, words.TermBare, words.TermCost, words.TermBase,
-	words.TermPrice, words.TermBands, words.TermBlocks, words.TermFed, words.TermFedPrice}
+	words.TermPrice, words.TermBands, words.TermBlocks, words.TermFed, words.TermFedPrice, words.TermInvestment, words.TermSaving, words.TermRise,
+	words.TermAgeing, words.TermDiscount, words.TermUpkeep, words.TermReplacement, words.TermReplaceYear, words.TermHorizon}
 
 func (c *Explain) quantities() (list []explain.Quantity) {
 	for q := range explain.Quantities {
@@ -38,7 +53,8 @@ func (c *Explain) id(q explain.Quantity) string { return "explain-" + quantityID
 
 func (c *Explain) name(q explain.Quantity) string {
 	name := c.Page.T(quantityNames[q])
-	if q == explain.Cost || q == explain.Saved {
+	switch q {
+	case explain.Cost, explain.Saved, explain.DayCost, explain.NetValue, explain.KWhCost:
 		name += ", " + c.Page.Store.Scenario.Currency
 	}
 	return name
@@ -50,7 +66,7 @@ func (c *Explain) chosen(q explain.Quantity) bool { return c.Page.Explained == q
 
 func (c *Explain) house() *explain.House {
 	s := c.Page.Store
-	return &explain.House{Prepared: s.Prepared, Year: &s.Results.Year, Bare: &s.Bare}
+	return &explain.House{Prepared: s.Prepared, Year: &s.Results.Year, Bare: &s.Bare, Day: &s.Results.Day.Flows}
 }
 
 func (c *Explain) value() explain.Explanation {
@@ -70,6 +86,25 @@ func (c *Explain) span(at explain.Span) string {
 
 func (c *Explain) figure(v float64) figure { return figure{v, 2} }
 
+// of names the span of the figure that is opened.
+func (c *Explain) of() string {
+	switch q := c.Page.Explained; q {
+	case explain.DayBought, explain.DayCost:
+		return c.Page.dayShown()
+	case explain.Payback, explain.NetValue, explain.KWhCost:
+		return c.Page.T(words.WorthAllDay)
+	}
+	return c.span(c.Page.ExplainedAt)
+}
+
+// shown is a value as text.
+func (c *Explain) shown(v float64) string {
+	if math.IsInf(v, 1) {
+		return c.Page.T(words.WorthNever)
+	}
+	return shownCell(c.figure(v))
+}
+
 // text is the figure with its formula.
 func (c *Explain) text() string {
 	q, at := c.Page.Explained, c.Page.ExplainedAt
@@ -82,13 +117,13 @@ func (c *Explain) text() string {
 	case formula == "\u03a3":
 		formula = c.Page.T(words.ExplainMonths)
 	}
-	return c.Page.View.Words.Text(words.ExplainText, c.name(q), c.span(at), shownCell(c.figure(c.value().Value)), formula)
+	return c.Page.View.Words.Text(words.ExplainText, c.name(q), c.of(), c.shown(c.value().Value), formula)
 }
 
 // sheet has the terms, or the parts, of which months open into days and days are shown.
 func (c *Explain) sheet() *sheet {
 	t, e := c.Page.T, c.value()
-	sh := &sheet{id: "explain", caption: c.name(c.Page.Explained) + ", " + c.span(c.Page.ExplainedAt), head: []string{t(words.WorthFigure), t(words.ExplainValue)}}
+	sh := &sheet{id: "explain", caption: c.name(c.Page.Explained) + ", " + c.of(), head: []string{t(words.WorthFigure), t(words.ExplainValue)}}
 	for _, term := range e.Terms {
 		sh.rows = append(sh.rows, sheetRow{cells: []any{explain.Letters[term.Symbol] + ": " + t(symbolNames[term.Symbol]), figure{term.Value, 3}}})
 	}

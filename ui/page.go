@@ -125,24 +125,6 @@ func (c *Page) house() string {
 	return c.T(words.YourHouse)
 }
 
-func (c *Page) month() string {
-	if day, ok := c.Store.RealDay(); ok {
-		return c.date(day)
-	}
-	return c.View.Words.Months[c.Store.Scenario.Month]
-}
-
-// underSky tells whether the day shown is a month's under that sky.
-func (c *Page) underSky(i int) bool {
-	_, real := c.Store.RealDay()
-	return !real && int(c.Store.Scenario.Sky) == i
-}
-
-func (c *Page) turnMonth(by int) {
-	c.Store.Choose(scenario.Month, (int(c.Store.Scenario.Month)+by+12)%12)
-	c.changed()
-}
-
 func (c *Page) choose(id scenario.FieldID, choice int) {
 	c.Store.Choose(id, choice)
 	c.changed()
@@ -412,11 +394,4 @@ func (c *Page) legend() string {
 		text += " " + c.View.Words.Text(words.OutagePart, format.Clock(s.OutFrom), format.Clock(s.OutTo))
 	}
 	return text
-}
-
-func (c *Page) dayNote() string {
-	if c.Store.Results.Day.Varies {
-		return c.T(words.AsIfEveryDay) + "; " + c.T(words.VariesDaily)
-	}
-	return c.T(words.AsIfEveryDay)
 }

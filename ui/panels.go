@@ -25,6 +25,9 @@ const TankPanel = "panel-tank"
 // WiringPanel is that of the group that shows the strings' curve.
 const WiringPanel = "panel-wiring"
 
+// BackupPanel is that of the hours and what they are chosen by.
+const BackupPanel = "panel-backup"
+
 // HomePanel is that of the household.
 const HomePanel = "panel-home"
 
@@ -56,7 +59,7 @@ var panels = []panel{
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands,
 			scenario.Switching, scenario.DiffK}, state.Home},
-	{"panel-backup", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
+	{BackupPanel, words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
 	{SizesPanel, words.PanelSizes, nil, nil, state.Home},
 	{YearPanel, words.PanelYear, nil, nil, state.Home},
@@ -188,7 +191,7 @@ func (c *Panels) searches() []state.Job {
 	switch {
 	case c.on(SizesPanel):
 		return []state.Job{state.SizesJob, state.ElementsJob}
-	case c.on("panel-backup"):
+	case c.on(BackupPanel):
 		return []state.Job{state.WaysJob}
 	}
 	return nil

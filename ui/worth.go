@@ -3,6 +3,7 @@ package ui
 import (
 	"math"
 
+	"suncask/engine/explain"
 	"suncask/engine/finance"
 	"suncask/engine/plan"
 	"suncask/engine/simulate"
@@ -39,19 +40,23 @@ func (c *Worth) sheet() *sheet {
 	row := func(name words.Key, of func(finance.Worth) string) sheetRow {
 		return sheetRow{cells: []any{t(name), of(allDay), of(hours)}}
 	}
+	opens := func(q explain.Quantity, r sheetRow) sheetRow {
+		r.take = func() { c.Page.explainFigure(q) }
+		return r
+	}
 	money := func(v float64) string { return format.Money(v, s.Scenario.Currency) }
 	rows := []sheetRow{
 		{cells: []any{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())}},
-		row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) }),
+		opens(explain.Payback, row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) })),
 		row(words.WorthDiscounted, func(w finance.Worth) string { return c.years(w.DiscountPayback) }),
-		row(words.WorthNPV, func(w finance.Worth) string { return money(w.NPV) }),
+		opens(explain.NetValue, row(words.WorthNPV, func(w finance.Worth) string { return money(w.NPV) })),
 		row(words.WorthRate, c.rate),
-		row(words.WorthKWh, func(w finance.Worth) string {
+		opens(explain.KWhCost, row(words.WorthKWh, func(w finance.Worth) string {
 			if math.IsInf(w.KWhCost, 1) {
 				return t(words.WorthNoRate)
 			}
 			return s.Scenario.Currency + format.Space + format.Number(w.KWhCost, 3)
-		}),
+		})),
 	}
 	return &sheet{id: "worth", caption: t(words.WorthName), head: []string{t(words.WorthFigure), t(words.WorthAllDay), t(words.WorthHours)}, rows: rows}
 }

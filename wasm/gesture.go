@@ -361,6 +361,9 @@ func (a *app) onClick(e js.Value) {
 		case dial.OnRim(r):
 			a.store.Tap(minute)
 			a.render()
+		case dial.InHub(r):
+			a.page.ExplainDay()
+			a.render()
 		case dial.InPool(r) && !closest(e, ".drop-mark").Truthy():
 			a.page.ShowTank(minute)
 			a.render()

@@ -20,11 +20,16 @@ const (
 	Saved     // a year, against backup all day without modules
 	Lost      // kWh by the tank to its room
 	Delivered // kWh at the tap above cold water
+	DayBought // kWh on the day that is looked at
+	DayCost
+	Payback  // years until the system has paid for itself
+	NetValue // of all its payments, today
+	KWhCost  // of a kWh of the sun that is used
 	Quantities
 )
 
 // Summed tells whether a quantity is the sum of those of months, and a month's of days.
-func (q Quantity) Summed() bool { return q != SolarFraction && q != Saved }
+func (q Quantity) Summed() bool { return q < DayBought && q != SolarFraction && q != Saved }
 
 // Span is a year, a month (0 to 11) or a day (0 to 364); -1 where it is the longer.
 type Span struct{ Month, Day int }
@@ -36,16 +41,25 @@ var Year = Span{-1, -1}
 type Symbol int8
 
 const (
-	SunEnergy  Symbol = iota // E_s, kWh
-	GridEnergy               // E_g, kWh
-	BareCost                 // C_0, money: backup all day without modules
-	YearCost                 // C, money
-	BaseEnergy               // E_b, kWh outside all price bands
-	BasePrice                // p, money a kWh
-	BandCost                 // C_b, money in price bands
-	BlockCost                // C_t, money that rising prices add
-	FedBack                  // E_x, kWh
-	FedPrice                 // x, money a kWh
+	SunEnergy       Symbol = iota // E_s, kWh
+	GridEnergy                    // E_g, kWh
+	BareCost                      // C_0, money: backup all day without modules
+	YearCost                      // C, money
+	BaseEnergy                    // E_b, kWh outside all price bands
+	BasePrice                     // p, money a kWh
+	BandCost                      // C_b, money in price bands
+	BlockCost                     // C_t, money that rising prices add
+	FedBack                       // E_x, kWh
+	FedPrice                      // x, money a kWh
+	Investment                    // I, money today
+	FirstSaving                   // S, money in the first year
+	PriceRise                     // r a year
+	Ageing                        // g, of what the modules give, a year
+	Discount                      // d a year
+	Upkeep                        // U, money a year
+	Replacement                   // R, money in the year y_R
+	ReplacementYear               // y_R
+	Horizon                       // N, years
 	Symbols
 )
 
@@ -62,11 +76,12 @@ type Part struct {
 }
 
 // House is what explanations speak of: a prepared house with its year, and the year with
-// backup all day and no modules.
+// backup all day and no modules, and a day that is looked at.
 type House struct {
 	Prepared *simulate.Prepared
 	Year     *simulate.Year
 	Bare     *simulate.Flows
+	Day      *simulate.Flows
 }
 
 // Explanation is a figure with what it is made of. Value is the formula evaluated: the sum
@@ -77,7 +92,7 @@ type Explanation struct {
 	Parts []Part
 }
 
-// Of explains a quantity of a span: Saved and SolarFraction of the year alone.
+// Of explains a quantity of a span: those that are no sums of the year alone.
 func Of(q Quantity, at Span, h *House) (e Explanation) {
 	switch {
 	case q == SolarFraction:
@@ -90,6 +105,12 @@ func Of(q Quantity, at Span, h *House) (e Explanation) {
 		cost := Of(Cost, Year, h).Value
 		e.Terms = []Term{{BareCost, h.Bare.Cost}, {YearCost, cost}}
 		e.Value = h.Bare.Cost - cost
+	case q == DayBought:
+		e.Value = Bought.of(h.Day)
+	case q == DayCost:
+		return costOf(h.Day, 0, h)
+	case q >= Payback:
+		return worthOf(q, h)
 	case at.Day >= 0:
 		if q == Cost {
 			return costOf(&h.Year.Day[at.Day], 0, h)
@@ -169,6 +190,13 @@ func Shown(q Quantity, h *House) float64 {
 		return t.SolarFraction()
 	case Saved:
 		return h.Bare.Cost - t.Cost
+	case DayBought:
+		return Bought.of(h.Day)
+	case DayCost:
+		return h.Day.Cost
+	}
+	if q >= Payback {
+		return shownWorth(q, h)
 	}
 	return q.of(t)
 }
@@ -180,7 +208,15 @@ func Formula(q Quantity, at Span) string {
 		return "f = E_s / (E_s + E_g)"
 	case q == Saved:
 		return "S = C_0 \u2212 C"
-	case q == Cost && at.Month >= 0:
+	case q == NetValue:
+		return "V = \u2212I + \u03a3 (S ((1+r)(1\u2212g))^(y\u22121) \u2212 U \u2212 R_y) / (1+d)^y,  y = 1...N"
+	case q == Payback:
+		return "T:  \u2212I + \u03a3 (S ((1+r)(1\u2212g))^(y\u22121) \u2212 U \u2212 R_y) = 0,  y = 1...T"
+	case q == KWhCost:
+		return "k = (I + \u03a3 (U + R_y) / (1+d)^y) / \u03a3 E_s (1\u2212g)^(y\u22121) / (1+d)^y"
+	case q == DayBought:
+		return ""
+	case q == Cost && at.Month >= 0, q == DayCost:
 		return "C = p E_b + C_b + C_t \u2212 x E_x"
 	case at.Day >= 0:
 		return ""
@@ -189,4 +225,4 @@ func Formula(q Quantity, at Span) string {
 }
 
 // Letters are the symbols as formulas write them.
-var Letters = [Symbols]string{"E_s", "E_g", "C_0", "C", "E_b", "p", "C_b", "C_t", "E_x", "x"}
+var Letters = [Symbols]string{"E_s", "E_g", "C_0", "C", "E_b", "p", "C_b", "C_t", "E_x", "x", "I", "S", "r", "g", "d", "U", "R", "y_R", "N"}

@@ -20,6 +20,7 @@ func TestOf_IsWhatIsShown(t *testing.T) {
 	}
 	ws, y, bare := new(simulate.Workspace), new(simulate.Year), new(simulate.Year)
 	var prev *simulate.Prepared
+	day := new(simulate.Day)
 	for i := range houses {
 		s := scenario.Defaults(scenario.LatestVersion)
 		if i%50 == 0 {
@@ -43,8 +44,12 @@ func TestOf_IsWhatIsShown(t *testing.T) {
 		if i%20 == 0 {
 			p.RunYear(scenario.Backup{AllDay: true}, ws, bare)
 		}
-		h := &House{p, y, &bare.Total}
+		p.RunDay(s.Backup, r.IntN(12), scenario.Sky(r.IntN(3)), ws, day)
+		h := &House{p, y, &bare.Total, &day.Flows}
 		near := func(what string, q Quantity, got, want float64) {
+			if got == want { // both may be never
+				return
+			}
 			if math.Abs(got-want) > 1e-9*math.Max(1, math.Abs(want)) {
 				t.Fatalf("house %d, quantity %d, %s: %.12g, shown %.12g", i, q, what, got, want)
 			}
@@ -68,7 +73,8 @@ func TestOf_Terms(t *testing.T) {
 	}
 	y := new(simulate.Year)
 	p.RunYear(s.Backup, new(simulate.Workspace), y)
-	h := &House{p, y, &y.Total}
+	bare := simulate.Flows{Cost: y.Total.Cost + 200}
+	h := &House{p, y, &bare, &y.Total}
 	v := map[Symbol]float64{}
 	e := Of(Cost, Span{0, -1}, h)
 	for _, term := range e.Terms {
@@ -76,6 +82,33 @@ func TestOf_Terms(t *testing.T) {
 	}
 	if want := v[BasePrice]*v[BaseEnergy] + v[BandCost] + v[BlockCost] - v[FedPrice]*v[FedBack]; math.Abs(e.Value-want) > 1e-9 || v[BandCost] <= 0 || v[BlockCost] <= 0 {
 		t.Errorf("January costs %g, by hand %g, %v", e.Value, want, v)
+	}
+	for _, q := range []Quantity{NetValue, KWhCost, Payback} {
+		clear(v)
+		e := Of(q, Year, h)
+		for _, term := range e.Terms {
+			v[term.Symbol] = term.Value
+		}
+		sum, kWh, years := -v[Investment], 0.0, v[Horizon]
+		if q == Payback {
+			years = math.Floor(e.Value)
+		}
+		costs := v[Investment]
+		for y := 1.0; y <= years; y++ {
+			later, replaced := math.Pow(1+v[Discount], y), 0.0
+			if y == v[ReplacementYear] {
+				replaced = v[Replacement]
+			}
+			sum += (v[FirstSaving]*math.Pow((1+v[PriceRise])*(1-v[Ageing]), y-1) - v[Upkeep] - replaced) / later
+			costs += (v[Upkeep] + replaced) / later
+			kWh += v[SunEnergy] * math.Pow(1-v[Ageing], y-1) / later
+		}
+		switch {
+		case q == NetValue && math.Abs(sum-e.Value) > 1e-9*math.Abs(e.Value),
+			q == KWhCost && math.Abs(costs/kWh-e.Value) > 1e-9,
+			q == Payback && !(sum < 0 && e.Value > 1):
+			t.Errorf("quantity %d is %g; by hand value %g, a kWh %g", q, e.Value, sum, costs/kWh)
+		}
 	}
 	if len(Of(Bought, Year, h).Parts) != 12 || len(Of(Bought, Span{1, -1}, h).Parts) != 28 {
 		t.Error("a year has 12 months, February 28 days")

@@ -49,6 +49,9 @@ func MinuteAt(x, y float64) (minute, r float64) {
 // OnRim tells whether a distance from the centre is that of the staves.
 func OnRim(r float64) bool { return r >= windowR && r <= rimR+petalR }
 
+// InHub tells whether it is that of the middle.
+func InHub(r float64) bool { return r < hubR }
+
 // InPool tells whether it is that of the pool.
 func InPool(r float64) bool { return r >= hubR && r <= poolR }
 

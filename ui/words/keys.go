@@ -354,6 +354,8 @@ const (
 	ExplainSaved
 	ExplainLost
 	ExplainTap
+	ExplainDayBought
+	ExplainDayCost
 	TermSun
 	TermGrid
 	TermBare
@@ -364,6 +366,15 @@ const (
 	TermBlocks
 	TermFed
 	TermFedPrice
+	TermInvestment
+	TermSaving
+	TermRise
+	TermAgeing
+	TermDiscount
+	TermUpkeep
+	TermReplacement
+	TermReplaceYear
+	TermHorizon
 	ExplainMonths
 	ExplainDays
 	ExplainText // args: figure, span, value, formula
