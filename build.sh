@@ -68,7 +68,7 @@ build() {
   mkdir dist
   # Packages that do not simulate are built without inlining: a twentieth smaller.
   cold=()
-  for p in encoding/... reflect fmt net/... os time log html io/... internal/poll internal/runtime/atomic syscall/... strings github.com/... \
+  for p in encoding/... reflect fmt net/... os time log html io/... internal/{poll,abi,runtime/atomic} syscall/... strings github.com/... \
     suncask/wasm suncask/ui suncask/ui/{words,curve,view,state,format,landscape,skyline,calendar,dial} \
     suncask/engine/{scenario,climate/hourly,climate,care,plan,finance,tariff,draw,explain}; do
     cold+=("-gcflags=$p=-l")

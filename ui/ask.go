@@ -44,4 +44,10 @@ func (c *Ask) skip() {
 	}
 }
 
-func (c *Ask) end() { c.Page.Question = -1 }
+// end closes the questions; the focus is back where they were asked for.
+func (c *Ask) end() {
+	c.Page.Question = -1
+	if c.Page.Host != nil {
+		c.Page.Host.Reveal("house")
+	}
+}

@@ -125,7 +125,7 @@ func (c *Explain) sheet() *sheet {
 	t, e := c.Page.T, c.value()
 	sh := &sheet{id: "explain", caption: c.name(c.Page.Explained) + ", " + c.of(), head: []string{t(words.WorthFigure), t(words.ExplainValue)}}
 	for _, term := range e.Terms {
-		sh.rows = append(sh.rows, sheetRow{cells: []any{explain.Letters[term.Symbol] + ": " + t(symbolNames[term.Symbol]), figure{term.Value, 3}}})
+		sh.rows = append(sh.rows, sheetRow{cells: []any{explain.Letters[term.Symbol] + ": " + t(symbolNames[term.Symbol]), termFigure(term.Value)}})
 	}
 	for _, p := range e.Parts {
 		r := sheetRow{cells: []any{c.span(p.Span), c.figure(p.Value)}}
@@ -137,6 +137,14 @@ func (c *Explain) sheet() *sheet {
 		sh.rows = append(sh.rows, r)
 	}
 	return sh
+}
+
+// termFigure is a term's value: counts and years have no decimals.
+func termFigure(v float64) figure {
+	if v == math.Trunc(v) {
+		return figure{v, 0}
+	}
+	return figure{v, 3}
 }
 
 func (c *Explain) some() bool { e := c.value(); return len(e.Terms)+len(e.Parts) > 0 }

@@ -17,7 +17,7 @@ func TestWorth_BesidePrices(t *testing.T) {
 			b.frame()
 			b.shot("worth-" + s.name)
 			before := b.text("#worth")
-			for _, want := range []string{"paid back after", "years", "%"} {
+			for _, want := range []string{"Paid back after", "years", "%"} {
 				if !strings.Contains(before, want) {
 					t.Errorf("no %q in %q", want, before)
 				}
