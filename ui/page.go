@@ -280,9 +280,6 @@ func (c *Page) removeSecond() {
 	c.changed()
 }
 
-// stepData is what a stepper button moves, as data-part names it, and by how many minutes.
-func stepData(part string, minutes int) string { return part + "," + strconv.Itoa(minutes) }
-
 func timeID(grip int) string { return "time-" + strconv.Itoa(grip) }
 
 func (c *Page) problem(id scenario.FieldID) string {

@@ -17,7 +17,7 @@ func SetCustomary(on bool) { customary = on }
 // Customary tells whether they are.
 func Customary() bool { return customary }
 
-// What a metric unit is in US customary ones: NIST SP 811 (2008), appendix B.8, read from
+// What a metric unit is in US customary ones: NIST SP 811 (2008), appendix B.8, from
 // memory; the gallon, foot and mile are exact.
 const (
 	litresPerGallon  = 3.785411784
