@@ -42,6 +42,7 @@ func main() {
 	a.pause()
 	a.page.Compute(nil)
 	a.pause()
+	a.warmTemplates()
 	a.toReveal = a.guarded(func(js.Value) {
 		if open := a.document.Call("querySelector", ".drop-mark.open"); a.follow && open.Truthy() {
 			open.Call("focus", map[string]any{"preventScroll": true})

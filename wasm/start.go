@@ -5,7 +5,10 @@ package main
 import (
 	"syscall/js"
 
+	"github.com/vugu/vugu"
+
 	"suncask/engine/climate"
+	"suncask/ui"
 )
 
 // turns are the browser's turns that the start takes.
@@ -54,6 +57,19 @@ func (a *app) start() {
 	a.started = true
 	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
 	a.warmUp()
+}
+
+// warmTemplates builds parts of the page for nothing: the browser compiles their code, some
+// of it in a turn of its own.
+func (a *app) warmTemplates() {
+	for _, part := range []vugu.Builder{&ui.Dial{Page: a.page}, &ui.Panels{Page: a.page}} {
+		env, err := vugu.NewBuildEnv(a.env)
+		if err != nil {
+			panic("wasm: " + err.Error())
+		}
+		env.RunBuild(part)
+		a.pause()
+	}
 }
 
 // listPlaces fills the list that the place's box offers, once there is one.

@@ -66,6 +66,8 @@ const JPerKWh = 3.6e6
 // Workspace holds what a run needs, so that runs allocate nothing. The zero
 // Workspace is ready; one belongs to one goroutine.
 type Workspace struct {
+	Turn func() // called between the months of a year, so that a browser can do something else; nil: not
+
 	tank    tank.Tank
 	sunTank tank.Tank // ahead of the other, where the house has one
 	events  []event

@@ -63,6 +63,9 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 		most.Cost = math.Inf(1)
 	}
 	for m := range 12 {
+		if ws.Turn != nil {
+			ws.Turn()
+		}
 		if months != nil {
 			p.timeline(months[m], ws, false)
 			r.keep(months[m])

@@ -31,6 +31,7 @@ const painted = () => new Promise(done => {
 
 async function boot () {
   await painted()
+  document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js' }))
   const bar = document.getElementById('progress')
   const loaded = await load('suncask.wasm', { spoken, units: units(), decimal: decimal(spoken) }, share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers

@@ -105,8 +105,9 @@ func Open(fragment string) *Store { return OpenInTurns(fragment, func() {}) }
 // else there.
 func OpenInTurns(fragment string, pause func()) *Store {
 	s := &Store{pause: pause, Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, Ghost: -1}
+	s.ws.Turn = pause
 	s.Load(fragment)
-	s.pause = func() {}
+	s.pause, s.ws.Turn = func() {}, nil
 	return s
 }
 
