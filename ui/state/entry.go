@@ -23,6 +23,7 @@ func (e Entry) Name() string { return entries[e] }
 // cutEntry takes the entry out of a link's fragment. One that is not known stays there, where it
 // is refused like any other unknown key.
 func cutEntry(fragment string) (e Entry, rest string) {
+	fragment = strings.TrimPrefix(fragment, "#")
 	parts := strings.Split(fragment, "&")
 	for i, part := range parts {
 		for e := range Entries {

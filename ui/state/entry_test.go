@@ -12,7 +12,7 @@ func TestEntry_InLinks(t *testing.T) {
 		link string
 		want Entry
 	}{
-		{"", Home}, {"v=1&tank=150", Home}, {"v=1&view=visit&tank=150", Visit}, {"#v=1&tank=150&view=lesson", Lesson}, {"v=1&tank=150&view=home", Home},
+		{"", Home}, {"v=1&tank=150", Home}, {"v=1&view=visit&tank=150", Visit}, {"#v=1&tank=150&view=lesson", Lesson}, {"v=1&tank=150&view=home", Home}, {"#view=lesson", Lesson},
 	} {
 		s := Open(c.link)
 		if s.Entry != c.want || len(s.LinkProblems) > 0 || strings.Contains(c.link, "tank") != (s.Scenario.TankLitres == 150) {

@@ -12,7 +12,7 @@ import (
 // moves.
 type Occasions uint8
 
-// Of returns the set of one.
+// Of returns the set of one occasion.
 func Of(o draw.Occasion) Occasions { return 1 << o }
 
 // Has tells whether an occasion is in the set.
