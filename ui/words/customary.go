@@ -32,7 +32,7 @@ func (c *Catalogue) InCustomary() *Catalogue {
 	us.Units[scenario.Litre], us.Units[scenario.LitrePerMinute], us.Units[scenario.Kelvin] = "gal", "gal/min", "°F"
 	size := &us.Fields[scenario.CableSize]
 	for i, mm2 := range size.Choices {
-		size.Choices[i] = mm2 + " (" + gauges[i] + " AWG)"
+		size.Choices[i] = mm2 + " (\u2248 " + gauges[i] + " AWG)"
 	}
 	return us
 }

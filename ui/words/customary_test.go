@@ -50,7 +50,7 @@ func TestInCustomary_Texts(t *testing.T) {
 		{us.Fields[scenario.LossKWh].Help, "Standing loss at 81 °F above the room, as on the label."},
 		{us.Fields[scenario.RescueLitres].Help, "Usable water at 104 °F; it stops once 5 gal more are ready. 0: never."},
 		{us.Fields[scenario.UsesFrom].Choices[3], "profile L, 11.7 kWh"},
-		{us.Fields[scenario.CableSize].Choices[2], "4 (12 AWG)"},
+		{us.Fields[scenario.CableSize].Choices[2], "4 (≈ 12 AWG)"},
 	} {
 		if c[0] != c[1] {
 			t.Errorf("%q, want %q", c[0], c[1])
