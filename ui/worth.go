@@ -55,7 +55,7 @@ func (c *Worth) sheet() *sheet {
 			if math.IsInf(w.KWhCost, 1) {
 				return t(words.WorthNoRate)
 			}
-			return s.Scenario.Currency + format.Space + format.Number(w.KWhCost, 3)
+			return format.Price(w.KWhCost, s.Scenario.Currency, 3)
 		})),
 	}
 	return &sheet{id: "worth", caption: t(words.WorthName), head: []string{t(words.WorthFigure), t(words.WorthAllDay), t(words.WorthHours)}, rows: rows}

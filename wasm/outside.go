@@ -18,6 +18,8 @@ func init() {
 		panic(err)
 	}
 	words.Use(shown)
-	format.SetDecimal(js.Global().Get("suncaskDecimal").String())
-	format.SetCustomary(js.Global().Get("suncaskUnits").String() == "us")
+	locale := js.Global().Get("suncaskLocale")
+	format.SetDecimal(locale.Get("decimal").String())
+	format.SetCurrencyAfter(locale.Get("currencyAfter").Bool())
+	format.SetCustomary(locale.Get("units").String() == "us")
 }

@@ -27,6 +27,10 @@ func TestEverybody(t *testing.T) {
 				if text := b.text(".sentence"); !strings.Contains(text, words[0]) {
 					t.Errorf("%s: the sentence is %q", name, text)
 				}
+				money := map[string]string{"en": "EUR\u202f", "es": "\u202fEUR"}[lang]
+				if text := b.text("#out-cost-year"); !strings.Contains(text, money) {
+					t.Errorf("%s: the cost is written %q", name, text)
+				}
 				if text := b.text(".strip-name.water"); !strings.Contains(text, words[1]) || !strings.Contains(text, strings.TrimSpace(unit[0])) {
 					t.Errorf("%s: the strip is named %q", name, text)
 				}

@@ -1,5 +1,5 @@
 import { load, run } from './load.js'
-import { choose, decimal, language, units } from './language.js'
+import { choose, language, locale } from './language.js'
 import { picture } from './picture.js'
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
@@ -33,7 +33,7 @@ async function boot () {
   await painted()
   document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js' }))
   const bar = document.getElementById('progress')
-  const loaded = await load('suncask.wasm', { spoken, units: units(), decimal: decimal(spoken) }, share => { bar.value = share })
+  const loaded = await load('suncask.wasm', spoken, locale(spoken), share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers
   document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)

@@ -12,7 +12,7 @@ const charts = {}
 
 // numbered are axes whose numbers are written as the page writes them.
 const numbered = axes => axes?.map(() => ({
-  axisLabel: { formatter: v => String(v).replace('.', window.suncaskDecimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
+  axisLabel: { formatter: v => String(v).replace('.', window.suncaskLocale.decimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
 }))
 
 window.suncaskCharts = {

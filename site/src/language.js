@@ -23,13 +23,19 @@ export function language () {
 
 // units are those chosen; US customary where the browser speaks the language of the United
 // States and its clock is one of America's.
-export function units () {
+function units () {
   const home = /-US$/.test(navigator.language) && /^(America|Pacific\/Honolulu)/.test(Intl.DateTimeFormat().resolvedOptions().timeZone)
   return chosen('units').find(u => u === 'us' || u === 'metric') ?? (home ? 'us' : 'metric')
 }
 
-// decimal is the mark before decimals: of the browser's region if it speaks the page's language.
-export function decimal (spoken) {
+// locale is how things are written: the units, and as the browser's region does if it speaks
+// the page's language, the mark before decimals and whether a currency stands after its amount.
+export function locale (spoken) {
   const region = navigator.languages?.find(l => l.startsWith(spoken)) ?? spoken
-  return new Intl.NumberFormat(region).format(1.5)[1] === ',' ? ',' : '.'
+  const parts = new Intl.NumberFormat(region, { style: 'currency', currency: 'EUR' }).formatToParts(1.5).map(p => p.type)
+  return {
+    units: units(),
+    decimal: new Intl.NumberFormat(region).format(1.5)[1] === ',' ? ',' : '.',
+    currencyAfter: parts.indexOf('currency') > parts.indexOf('integer')
+  }
 }

@@ -1,17 +1,16 @@
 // load fetches places, words in a language and units, and the program. The program comes compressed where neither the
 // host nor a service worker would send it so, and is compiled as it arrives; progress is
 // told its share.
-export async function load (url, { spoken, units, decimal }, progress) {
-  const [places, words, module] = await Promise.all([text('places.csv'), text(`words.${spoken}.${units}.txt`), compile(url, progress)])
-  return { places, words, units, decimal, module }
+export async function load (url, spoken, locale, progress) {
+  const [places, words, module] = await Promise.all([text('places.csv'), text(`words.${spoken}.${locale.units}.txt`), compile(url, progress)])
+  return { places, words, locale, module }
 }
 
 // run starts a loaded program in a scope.
-export async function run (scope, { places, words, units, decimal, module }) {
+export async function run (scope, { places, words, locale, module }) {
   scope.suncaskPlaces = places
   scope.suncaskWords = words
-  scope.suncaskUnits = units
-  scope.suncaskDecimal = decimal
+  scope.suncaskLocale = locale
   const go = new scope.Go()
   const instance = await WebAssembly.instantiate(module, go.importObject)
   await new Promise(turn => setTimeout(turn)) // the program's own start is long enough

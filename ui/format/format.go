@@ -115,6 +115,20 @@ func Money(v float64, currency string) string {
 	if math.Abs(v) < 10 {
 		decimals = 2
 	}
+	return Price(v, currency, decimals)
+}
+
+// currencyAfter tells whether a currency stands after its amount.
+var currencyAfter bool
+
+// SetCurrencyAfter chooses where it stands. Call it once, before amounts are written.
+func SetCurrencyAfter(after bool) { currencyAfter = after }
+
+// Price writes an amount with that many decimals.
+func Price(v float64, currency string, decimals int) string {
+	if currencyAfter {
+		return Number(v, decimals) + Space + currency
+	}
 	return currency + Space + Number(v, decimals)
 }
 

@@ -58,6 +58,18 @@ func TestText_Examples(t *testing.T) {
 	}
 }
 
+// A currency stands after its amount where people write it so.
+func TestSetCurrencyAfter(t *testing.T) {
+	SetCurrencyAfter(true)
+	defer SetCurrencyAfter(false)
+	if got := Money(-153.4, "EUR"); got != "\u2212153"+Space+"EUR" {
+		t.Errorf("%q", got)
+	}
+	if got := Price(0.0541, "R", 3); got != "0.054"+Space+"R" {
+		t.Errorf("%q", got)
+	}
+}
+
 // With a decimal comma numbers and boxes are written so, and read back.
 func TestSetDecimal(t *testing.T) {
 	SetDecimal(",")
