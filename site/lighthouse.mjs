@@ -1,5 +1,6 @@
 // Prints Lighthouse's scores for a phone, median of three runs on the site that is served at
-// the address given, and fails below 85.
+// the address given. Below 85 it fails, but for performance: that is a time, and depends on what
+// else the machine does.
 import { spawnSync } from 'node:child_process'
 
 const [address] = process.argv.slice(2)
@@ -22,7 +23,9 @@ let failed = false
 for (const category of categories) {
   const score = Math.round(100 * median(runs.map(r => r.categories[category].score)))
   console.log(`lighthouse, phone: ${category} ${score}`)
-  failed ||= score < least
+  const low = score < least
+  if (low) console.log(`  below ${least}`)
+  failed ||= low && category !== 'performance'
   const open = runs[0].categories[category].auditRefs.map(ref => runs[0].audits[ref.id])
     .filter(audit => audit.score !== null && audit.score < 0.9 && audit.scoreDisplayMode !== 'informative')
   for (const audit of open) console.log(`  ${audit.id}: ${audit.displayValue ?? audit.title}`)
