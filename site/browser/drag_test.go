@@ -44,6 +44,15 @@ func (f finger) event(kind string, x, y float64) {
 	}))
 }
 
+// tap taps the middle of an element.
+func (f finger) tap(selector string) {
+	f.b.t.Helper()
+	r := f.b.box(selector)
+	f.event("down", r.X+r.W/2, r.Y+r.H/2)
+	f.event("up", r.X+r.W/2, r.Y+r.H/2)
+	f.b.frame()
+}
+
 // drag turns a part of the dial by degrees in steps, and calls during before the end.
 func (f finger) drag(selector string, degrees float64, steps int, during func()) {
 	f.b.t.Helper()

@@ -37,10 +37,7 @@ func TestExplain_Opens(t *testing.T) {
 				t.Errorf("the share of the sun is explained by %q", text)
 			}
 			b.run(chromedp.ScrollIntoView("#dial"))
-			r := b.box("#dial")
-			f := finger{b, s.touch}
-			f.event("down", r.X+r.W/2, r.Y+r.H/2)
-			f.event("up", r.X+r.W/2, r.Y+r.H/2)
+			finger{b, s.touch}.tap("#dial")
 			b.until(`document.querySelector('#explain-day-cost[aria-pressed=true]') !== null`)
 			if text := b.text("#explain-text"); !strings.Contains(text, "March, typical") || !strings.Contains(text, "p E_b") {
 				t.Errorf("the day's cost is explained by %q", text)

@@ -308,11 +308,7 @@ func (b *tab) fits(when string, width int64) {
 func TestUses_OpenByTapAndKey(t *testing.T) {
 	b := start(t, phone)
 	b.open("#v=1&people=6&tank=80&backup=none")
-	r := b.box("#drop-0")
-	f := finger{b, true}
-	f.event("down", r.X+r.W/2, r.Y+r.H/2)
-	f.event("up", r.X+r.W/2, r.Y+r.H/2)
-	b.frame()
+	finger{b, true}.tap("#drop-0")
 	if got := b.text("#uses"); !strings.Contains(got, "48 L at 40") || !strings.Contains(got, "ran cool") {
 		t.Errorf("the list says %q", got)
 	}

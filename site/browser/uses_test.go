@@ -22,13 +22,7 @@ func TestUses_Move(t *testing.T) {
 				t.Errorf("a mark that was not tapped has moved: %s", b.link())
 			}
 			b.run(chromedp.ScrollIntoView("#dial"))
-			tap := func(selector string) {
-				r := b.box(selector)
-				f.event("down", r.X+r.W/2, r.Y+r.H/2)
-				f.event("up", r.X+r.W/2, r.Y+r.H/2)
-				b.frame()
-			}
-			tap("#drop-0-hit")
+			f.tap("#drop-0-hit")
 			b.until(`document.querySelectorAll('#uses .stepper').length === 2`)
 			b.axe("uses open")
 			b.fits("uses open", s.width)
@@ -48,7 +42,7 @@ func TestUses_Move(t *testing.T) {
 			b.until(`location.hash.includes('showeram=105&handsam=119')`)
 			b.until(`document.activeElement.matches('.drop-mark.open')`)
 			b.run(chromedp.ScrollIntoView("#use-time-2"))
-			tap(`[data-step="u4,15"]`)
+			f.tap(`[data-step="u4,15"]`)
 			b.until(`location.hash.includes('showeram=105&handsam=120')`)
 			b.typeInto("use-time-2", "12:3")
 			b.until(`document.getElementById('uses-problem') !== null`)

@@ -101,10 +101,7 @@ func (b *tab) tap(selector string) {
 	if min(r.W, r.H) < 24 { // WCAG 2.2, 2.5.8
 		b.t.Errorf("%s is %.0f by %.0f pixels, a finger wants 24", selector, r.W, r.H)
 	}
-	f := finger{b, true}
-	f.event("down", r.X+r.W/2, r.Y+r.H/2)
-	f.event("up", r.X+r.W/2, r.Y+r.H/2)
-	b.frame()
+	finger{b, true}.tap(selector)
 }
 
 // The main job with taps alone, nothing dragged and nothing typed but a number.

@@ -20,12 +20,12 @@ func Customary() bool { return customary }
 // What a metric unit is in US customary ones: NIST SP 811 (2008), appendix B.8, from
 // memory; the gallon, foot and mile are exact.
 const (
-	litresPerGallon  = 3.785411784
+	LitresPerGallon  = 3.785411784
 	metresPerFoot    = 0.3048
 	kilometrePerMile = 1.609344
 	btuPerHourOfW    = 3.412141633
-	fahrenheitPerK   = 1.8
-	fahrenheitAtZero = 32
+	FahrenheitPerK   = 1.8
+	FahrenheitAtZero = 32
 )
 
 // scale is how a unit is shown: the metric value times factor, plus offset.
@@ -33,15 +33,15 @@ func scale(u scenario.Unit) (factor, offset float64) {
 	if customary {
 		switch u {
 		case scenario.Litre, scenario.LitrePerMinute:
-			return 1 / litresPerGallon, 0
+			return 1 / LitresPerGallon, 0
 		case scenario.Celsius:
-			return fahrenheitPerK, fahrenheitAtZero
+			return FahrenheitPerK, FahrenheitAtZero
 		case scenario.Kelvin:
-			return fahrenheitPerK, 0
+			return FahrenheitPerK, 0
 		case scenario.Metre:
 			return 1 / metresPerFoot, 0
 		case scenario.WattPerKelvin:
-			return btuPerHourOfW / fahrenheitPerK, 0
+			return btuPerHourOfW / FahrenheitPerK, 0
 		}
 	}
 	return 1, 0

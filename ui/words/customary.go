@@ -8,6 +8,7 @@ import (
 	"strconv"
 
 	"suncask/engine/scenario"
+	"suncask/ui/format"
 )
 
 // InCustomary is a catalogue whose texts name US customary units. Numbers that texts contain
@@ -60,9 +61,9 @@ func customaryText(text string) string {
 			return strconv.FormatFloat(of(v), 'f', decimals, 64) + part[2] + unit
 		})
 	}
-	convert(celsiusNumber, "°F", func(v float64) float64 { return 32 + 1.8*v }, 0)
-	convert(kelvinNumber, "°F", func(v float64) float64 { return 1.8 * v }, 0)
-	convert(litreNumber, "gal", func(v float64) float64 { return math.Round(v / 3.785411784) }, 0)
+	convert(celsiusNumber, "°F", func(v float64) float64 { return format.FahrenheitAtZero + format.FahrenheitPerK*v }, 0)
+	convert(kelvinNumber, "°F", func(v float64) float64 { return format.FahrenheitPerK * v }, 0)
+	convert(litreNumber, "gal", func(v float64) float64 { return math.Round(v / format.LitresPerGallon) }, 0)
 	text = kelvinGiven.ReplaceAllString(text, "${1}°F")
 	text = litreGiven.ReplaceAllString(text, "${1}gal")
 	text = milesGiven.ReplaceAllString(text, "${1}mi")
