@@ -8,7 +8,7 @@ import (
 )
 
 // FieldID names one input.
-type FieldID int8
+type FieldID int16
 
 // The inputs, in the order in which links write them.
 const (

@@ -1,7 +1,7 @@
 package scenario
 
-// FieldSet is a set of fields.
-type FieldSet [2]uint64
+// FieldSet is a set of fields, of 256 at most.
+type FieldSet [4]uint64
 
 // Has tells whether a field is in the set.
 func (s FieldSet) Has(f FieldID) bool { return s[f/64]&(1<<(f%64)) != 0 }

@@ -26,7 +26,7 @@ func TestLink_OpensForEver(t *testing.T) {
 		}
 		s.Known = AllFields()
 		now := "&" + Encode(&s) + "&"
-		for _, field := range strings.Split(fields, "&") {
+		for _, field := range strings.Split(fields, "&")[1:] { // the first is the version
 			if !strings.Contains(now, "&"+field+"&") {
 				t.Errorf("%s: %s has become another", link, field)
 			}

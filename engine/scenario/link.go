@@ -49,8 +49,8 @@ func (f *Field) write(s *Scenario) string {
 // read is, what cannot is reported and takes its default, and the scenario is
 // valid. An empty fragment is the default scenario.
 func Decode(fragment string) (Scenario, []Problem) {
-	s := Defaults(LatestVersion)
 	fragment = strings.TrimPrefix(fragment, "#")
+	s := Defaults(versionOf(fragment))
 	if fragment == "" {
 		return s, nil
 	}
@@ -99,11 +99,30 @@ func Decode(fragment string) (Scenario, []Problem) {
 		s = next
 		s.Known = s.Known.With(f.ID)
 	}
-	s.Settle()
+	if versionOf(fragment) == 1 {
+		s.settleFirst()
+		s.renew()
+	} else {
+		s.Settle()
+	}
 	if !version {
 		refuse(NoField, NoVersion, "", 1, LatestVersion)
 	}
 	return s, problems
+}
+
+// versionOf is the version whose defaults complete a link: its own where it is known, else
+// the latest.
+func versionOf(fragment string) int {
+	for _, part := range strings.Split(fragment, "&") {
+		if value, ok := strings.CutPrefix(part, "v="); ok {
+			if n, err := strconv.Atoi(value); err == nil && n >= 1 && n < LatestVersion {
+				return n
+			}
+			break
+		}
+	}
+	return LatestVersion
 }
 
 func fieldByKey(key string) *Field {

@@ -4,11 +4,8 @@
 package scenario
 
 import (
-	"math"
-
 	"suncask/engine/climate"
 	"suncask/engine/draw"
-	"suncask/engine/tariff"
 )
 
 // Sky is the kind of day that the day view shows.
@@ -246,78 +243,6 @@ type Scenario struct {
 // LossTestK is the difference of tank and room at which standing loss is stated
 // (65 degC in a room of 20 degC; EN 12897 and EN 50440, from memory).
 const LossTestK = 45.0
-
-// LatestVersion is the link version that Encode writes.
-const LatestVersion = 1
-
-// Defaults returns the default table of a link version. A table is frozen once
-// links of its version exist: a new default is a new version. Version 1 is the
-// example house: invented, and tuned to nothing. It panics on a version that
-// does not exist.
-func Defaults(version int) Scenario {
-	if version != 1 {
-		panic("scenario: no such link version")
-	}
-	return Scenario{
-		Place: "lisbon", ZoneH: 0, Summer: "0329-1025", Month: 2, Sky: Typical,
-		Uses: Habits, People: 3, ShowerMinutes: 6, ShowerFlow: 8, When: Both, PipeLitres: 1.5,
-		UseAt:      [draw.Occasions]int{6*60 + 30, 19 * 60, 7*60 + 40, 13*60 + 15, 20*60 + 15, 22*60 + 15},
-		TankLitres: 200, LossKWh: 2, SetC: 60, SunLimitC: 75, ElementW: 2000, RoomC: 20,
-		Modules: 4, ModuleW: 400, TiltDeg: 35, AzimuthDeg: 180,
-		More:  [MorePlanes]Plane{{TiltDeg: 35, AzimuthDeg: 90}, {TiltDeg: 35, AzimuthDeg: 270}, {TiltDeg: 35, AzimuthDeg: 180}},
-		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
-		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230, SupplyV: 230,
-		Price: 0.24, LowPrice: 0.15, Currency: "EUR", OtherKWh: 200, GridCO2: 166,
-		ModuleCost: 150, FixedCost: 900, TankCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
-		Backup:     Backup{Start: 15 * 60, End: 18 * 60},
-		AcceptUses: 5, KeepL: 80, DiffK: 6, SoilPct: 3, MismatchPct: 2, AwayFrom: 7, UpperPct: 60, LowerPct: UprightLowerPct, SunTankL: 200, SunTankKWh: 2, EveningC: 60, MorningC: 56, NightH: 10,
-	}
-}
-
-// ShortOverMost is the short circuit's current over that at maximum power of a common
-// module (common practice, no source); it stands in where the datasheet's is not known.
-const ShortOverMost = 1.0623
-
-// MostOverOpen is the voltage at maximum power over that without load, as
-// ShortOverMost.
-const MostOverOpen = 0.8387
-
-// Settle brings assumed values that follow from others into line with them: the clock
-// of the place, the short circuit of modules of other watts.
-func (s *Scenario) Settle() {
-	switch open, most := s.Known.Has(OpenV), s.Known.Has(MostV); {
-	case open && !most:
-		s.MostV = math.Round(MostOverOpen*s.OpenV*10) / 10
-	case most && !open:
-		s.OpenV = math.Min(200, math.Round(s.MostV/MostOverOpen*10)/10)
-	}
-	if !s.Known.Has(ShortA) {
-		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
-	}
-	if !s.Known.Has(SupplyV) {
-		s.SupplyV = math.Min(FieldOf(SupplyV).Max, math.Max(FieldOf(SupplyV).Min, s.ElementV))
-	}
-	if !s.Known.Has(LowerPct) {
-		s.LowerPct = UprightLowerPct
-		if s.Stands == 1 {
-			s.LowerPct = LyingLowerPct
-		}
-	}
-	f, ok := climate.Locate(s.Place)
-	if !ok {
-		return
-	}
-	if !s.Known.Has(GridCO2) {
-		c, _ := tariff.Carbon(f.Country)
-		s.GridCO2 = float64(c.GramsKWh)
-	}
-	if !s.Known.Has(Zone) {
-		s.ZoneH = f.Clock.OffsetH
-	}
-	if !s.Known.Has(SummerTime) {
-		s.Summer = writeDates(f.Clock)
-	}
-}
 
 // At returns the scenario's place with its own clock and the monthly values that
 // somebody overtyped; ok is false for an unknown place.

@@ -1,0 +1,58 @@
+package scenario
+
+import (
+	"math"
+
+	"suncask/engine/climate"
+	"suncask/engine/tariff"
+)
+
+// ShortOverMost is the short circuit's current over that at maximum power of a common
+// module (common practice, no source); it stands in where the datasheet's is not known.
+const ShortOverMost = 1.0623
+
+// MostOverOpen is the voltage at maximum power over that without load, as
+// ShortOverMost.
+const MostOverOpen = 0.8387
+
+// Settle brings assumed values that follow from others into line with them: the clock
+// of the place, the short circuit of modules of other watts.
+func (s *Scenario) Settle() {
+	s.settleFirst()
+}
+
+// settleFirst is what version 1 brings into line.
+func (s *Scenario) settleFirst() {
+	switch open, most := s.Known.Has(OpenV), s.Known.Has(MostV); {
+	case open && !most:
+		s.MostV = math.Round(MostOverOpen*s.OpenV*10) / 10
+	case most && !open:
+		s.OpenV = math.Min(200, math.Round(s.MostV/MostOverOpen*10)/10)
+	}
+	if !s.Known.Has(ShortA) {
+		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
+	}
+	if !s.Known.Has(SupplyV) {
+		s.SupplyV = math.Min(FieldOf(SupplyV).Max, math.Max(FieldOf(SupplyV).Min, s.ElementV))
+	}
+	if !s.Known.Has(LowerPct) {
+		s.LowerPct = UprightLowerPct
+		if s.Stands == 1 {
+			s.LowerPct = LyingLowerPct
+		}
+	}
+	f, ok := climate.Locate(s.Place)
+	if !ok {
+		return
+	}
+	if !s.Known.Has(GridCO2) {
+		c, _ := tariff.Carbon(f.Country)
+		s.GridCO2 = float64(c.GramsKWh)
+	}
+	if !s.Known.Has(Zone) {
+		s.ZoneH = f.Clock.OffsetH
+	}
+	if !s.Known.Has(SummerTime) {
+		s.Summer = writeDates(f.Clock)
+	}
+}
