@@ -108,6 +108,7 @@ const (
 	SunTankL
 	SunTankLoss
 	Stands
+	WallOf
 	LossBy
 	EveningC
 	MorningC
@@ -397,6 +398,7 @@ var fields = [fieldCount]Field{
 	{ID: SunTankL, Key: "suntank", Unit: Litre, Min: 30, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.SunTankL }},
 	{ID: SunTankLoss, Key: "sunloss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.SunTankKWh }},
 	{ID: Stands, Key: "stands", Kind: Choice, Max: 1, Step: 1, Choices: []string{"upright", "lying"}, at: func(s *Scenario) any { return &s.Stands }},
+	{ID: WallOf, Key: "wall", Kind: Choice, Max: 2, Step: 1, Choices: []string{"steel", "stainless", "copper"}, at: func(s *Scenario) any { return &s.Wall }},
 	{ID: LossBy, Key: "lossby", Kind: Choice, Max: 9, Step: 1, Choices: []string{"figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight"}, at: func(s *Scenario) any { return &s.LossBy }},
 	{ID: EveningC, Key: "evening", Unit: Celsius, Min: 25, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.EveningC }},
 	{ID: MorningC, Key: "morning", Unit: Celsius, Min: 20, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.MorningC }},

@@ -108,7 +108,7 @@ func TestLink_OrdinaryHouseIsShort(t *testing.T) {
 		for _, id := range []FieldID{Zone, SummerTime, WeatherFile, ShiftMin, MonthGHI, MonthTempC, MonthColdC, DrawsBy, Horizon, ModuleCost, FixedCost, TankCost, ReplaceCost, ReplaceYear, UpkeepCost, PriceRise, Discount, HorizonYears, AcceptUses, Stages, BandPrices, BlockPrices, OtherKWh, Standing, MorningShowers, EveningShowers, MorningHands, MiddayDishes, EveningDishes, NightHands, ExportPrice, GridCO2, LowerPct, ReachPct, SunTankL, SunTankLoss,
 			Modules2, Tilt2, Face2, Modules3, Tilt3, Face3, Modules4, Tilt4, Face4,
 			OpenV, MostV, ShortA, VoltPct, InString, CableM, CableSize, CoupledBy, ConverterLowV, ConverterHighV, ConverterW, ElementV, SupplyV, MeterKWh,
-			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, ElementsBy, UpperPct, Stands, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
+			RuleBy, KeepLitres, RescueLitres, HeatUp, OutFrom, OutTo, AwayFrom, AwayDays, ElementsBy, UpperPct, Stands, WallOf, LossBy, EveningC, MorningC, NightH, RoomBy, JacketOn, PipeLoss, Switching, DiffK, SoilPct, MismatchPct, AgeYears, Insulation, ValveC} {
 			s.Known = s.Known.Without(id)
 		}
 		s.Backup = Backup{Start: 1285, End: 1430, Second: s.Backup.Second}

@@ -221,6 +221,7 @@ type Scenario struct {
 	SunTankL   float64 // the sun's own tank, with TwoTanks
 	SunTankKWh float64 // its standing loss in 24 h at LossTestK
 	Stands     int8    // 0: upright, 1: lying
+	Wall       int8    // counts tank.Wall
 	LossBy     LossFrom
 	EveningC   float64 // readings of a night without draws and heating
 	MorningC   float64

@@ -14,12 +14,14 @@ func benchYear(b *testing.B, exchange bool) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	p.exchange = exchange
+	if !exchange {
+		p.tankParams.Geometry.ConductivityWPerMK = 0
+	}
 	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: ShowerC, When: draw.Both, At: s.UseAt}.Day()
 	if len(p.uses) != 8 {
 		b.Fatalf("%d draws a day", len(p.uses))
 	}
-	p.steps = drawSteps(p.uses, s.PipeLitres, 0, slugSeconds)
+	p.setSteps()
 	ws, y := new(Workspace), new(Year)
 	p.RunYear(s.Backup, ws, y)
 	if y.Err != nil || y.WorstBalance > 1e-9 {

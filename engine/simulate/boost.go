@@ -24,7 +24,7 @@ type Boost struct {
 // cool: as often as needed, so that its heating ends when the use begins, whatever the
 // hours and who has the element.
 func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
-	p.timeline(b, ws, false)
+	p.timeline(b, ws)
 	r := p.start(b, ws)
 	r.repeatFirstWeek()
 	var f Flows
@@ -78,7 +78,7 @@ func (r *dayRun) press(use, presses int) {
 // filled, keep it from running cool, and no other, and what they add to that day's cost; ok is
 // false where no number does.
 func (p *Prepared) BoostUse(b scenario.Backup, d *Day, use int, ws *Workspace) (presses int, cost float64, ok bool) {
-	p.timeline(b, ws, false)
+	p.timeline(b, ws)
 	r := p.start(b, ws)
 	if d.repeats {
 		r.always(d.day)

@@ -24,8 +24,28 @@ type Point struct {
 	hotL        float64 // drawn from the tank since midnight
 }
 
-// samplesPerDay is how often a traced day is looked at beside its events.
-const samplesPerDay = 96
+// A traced day is looked at this often beside its events.
+const (
+	samplesPerDay = 96
+	sampleEveryS  = 86400.0 / samplesPerDay
+)
+
+// watch adds the points of a traced day after one event and up to the next. Each is run from the first
+// event on and taken back, so that watching changes nothing.
+func (r *dayRun) watch(now turn, sun *sunDay, from, to *event, price rate, f *Flows) {
+	ws := r.ws
+	backup, heatUp, limit, flows := r.backup, r.heatUp, r.sun, *f
+	ws.tank.Keep(&ws.kept[0])
+	ws.sunTank.Keep(&ws.kept[1])
+	for i := int(from.at/sampleEveryS) + 1; i < samplesPerDay && float64(i)*sampleEveryS <= to.at; i++ {
+		until, then := r.p.clock.quarters[i], now
+		r.pass(&then, sun, from, &until, price, f)
+		r.trace.point(r, until.at, r.coldC, f)
+		r.backup, r.heatUp, r.sun, *f = backup, heatUp, limit, flows
+		ws.tank.Back(&ws.kept[0])
+		ws.sunTank.Back(&ws.kept[1])
+	}
+}
 
 // Trace is a day's curve: event-exact at draws, every quarter of an hour between.
 type Trace struct {
@@ -115,7 +135,7 @@ const (
 // RunDay simulates the average day of a month (0-11) under one sky, over and
 // over until it repeats: "as if every day were like this one".
 func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Workspace, out *Day) {
-	p.timeline(b, ws, false)
+	p.timeline(b, ws)
 	r := p.start(b, ws)
 	sun, coldC := &p.sky[month][sky], p.skyColdC[month]
 	out.SunW, out.ColdC = sun.power, coldC
@@ -144,7 +164,6 @@ func (p *Prepared) RunDay(b scenario.Backup, month int, sky scenario.Sky, ws *Wo
 			break
 		}
 	}
-	p.timeline(b, ws, true)
 	r.always(out.day)
 	r.traced(sun, coldC, out)
 	if out.Varies {
@@ -173,7 +192,7 @@ func (p *Prepared) Replay(b scenario.Backup, y *Year, day int, ws *Workspace, ou
 	out.SunW, out.ColdC = p.sun[day].power, p.Weather.ColdC[day]
 	out.sun, out.day, out.repeats = &p.sun[day], day, false
 	out.Varies, out.Rounds = false, 1
-	p.timeline(b, ws, true)
+	p.timeline(b, ws)
 	r.onDay(day)
 	r.traced(&p.sun[day], out.ColdC, out)
 }

@@ -15,7 +15,8 @@ import (
 func idle(t *testing.T, sunW float64, change func(*scenario.Scenario)) *Prepared {
 	t.Helper()
 	p := prepared(t, change)
-	p.uses, p.steps = nil, nil
+	p.uses, p.steps, p.coarse = nil, nil, 0
+	p.tankParams.Geometry.ConductivityWPerMK, p.sunTankParams.Geometry.ConductivityWPerMK = 0, 0
 	for day := range p.sun {
 		p.sun[day].power = [24]float64{}
 		for h := 10; h < 14; h++ {
@@ -30,7 +31,7 @@ func idle(t *testing.T, sunW float64, change func(*scenario.Scenario)) *Prepared
 func (p *Prepared) day(t *testing.T, b scenario.Backup, day int) (f Flows, ws *Workspace) {
 	t.Helper()
 	ws = new(Workspace)
-	p.timeline(b, ws, false)
+	p.timeline(b, ws)
 	r := p.start(b, ws)
 	r.onDay(day)
 	if off := r.run(&p.sun[day], p.Weather.ColdC[day], &f); math.Abs(off) > 1e-3 {
@@ -295,6 +296,7 @@ func TestBoost_HandComputedDay(t *testing.T) {
 	p := idle(t, 0, func(s *scenario.Scenario) { s.SetC, s.TankLitres, s.LossKWh = 60, 200, 0.2 })
 	p.uses = []draw.Use{{Minute: 1200, Litres: 100, TempC: 40, Flow: 10, Kind: draw.Body}}
 	p.steps = drawSteps(p.uses, 0, 0, slugSeconds)
+	p.coarse = len(p.steps)
 	y := year(t, p, never)
 	boost := p.RunBoost(never, new(Workspace))
 	if y.Total.CoolUses < 300 || boost.CoolUses != 0 {

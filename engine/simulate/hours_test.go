@@ -91,6 +91,10 @@ func TestHours_PolarDay(t *testing.T) {
 func TestHours_SameAsClock(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
 	p := prepared(t, func(*scenario.Scenario) {})
+	// Conduction's stretches and the parts of draws follow the clock's hours.
+	p.tankParams.Geometry.ConductivityWPerMK = 0
+	fine := p.steps[p.coarse:]
+	p.steps, p.coarse = append(fine[:len(fine):len(fine)], fine...), len(fine)
 	ws, d := new(Workspace), new(Day)
 	for range 12 {
 		b := scenario.Backup{StartFrom: scenario.SolarNoon, Start: 5 * (r.IntN(144) - 72), EndFrom: scenario.Sunset, End: 5 * r.IntN(40)}

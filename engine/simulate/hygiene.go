@@ -34,7 +34,7 @@ type Hygiene struct {
 func (p *Prepared) RunHygiene(b scenario.Backup, ws *Workspace) (h Hygiene) {
 	var d Day
 	r := p.start(b, ws)
-	p.timeline(b, ws, true)
+	p.timeline(b, ws)
 	below, ahead := p.BelowElements()
 	dose := newDose(p)
 	held := 0.0 // minutes that the water has stood hot

@@ -55,7 +55,7 @@ func TestOptions_Property(t *testing.T) {
 			q.RunYear(s.Backup, ws, y)
 			f := &y.Total
 			worst = math.Max(worst, y.WorstBalance)
-			if y.Err != nil || y.WorstBalance > 1e-9 {
+			if y.Err != nil || !(y.WorstBalance <= 1e-9) {
 				t.Fatalf("%+v: error %v, balance %g", s, y.Err, y.WorstBalance)
 			}
 			if off := math.Abs(f.SunJ + f.UnusedSunJ - q.Potential.ElementJ); off > 1e-9*(1+q.Potential.ElementJ) {

@@ -26,6 +26,7 @@ const (
 	restMinutes     = 20.0  // a pause after which the pipe has gone cold
 	slugAhead       = 60.0  // the same with a tank ahead, whose water may be warmer
 	slugSeconds     = 360.0 // a longer draw is split into parts of at most this: the cell tank of the tests sees no difference
+	slugHeated      = 60.0  // the same where the grid may heat meanwhile
 )
 
 // Prepared is a scenario in SI units, with everything computed that does not
@@ -47,14 +48,15 @@ type Prepared struct {
 	twoTanks      bool // the sun's own tank is ahead of the other
 	sunTankParams tank.Params
 	uses          []draw.Use
-	steps         []drawStep
+	steps         []drawStep // coarse ones, then those where the grid heats
+	coarse        int
 	bill          bill
-	exchange      bool // conduction between layers; see Prepare
 
 	times    *sunTimes
 	clock    clock
 	sun      [climate.Days]sunDay // power that could reach the element
 	sky      [12][3]sunDay        // the same for the day view
+	sunny    [24]bool             // hours in which the sun heats
 	skyColdC [12]float64
 
 	Potential Potential // of the year
@@ -69,6 +71,10 @@ type drawStep struct {
 	use  int // index into uses
 }
 
+// muchBelow is the part of the tank below the lower element above which what is
+// conducted there is resolved, see tank.Params: a lying tank's third of the height is not.
+const muchBelow = 0.35
+
 // Seed of the built-in synthetic years.
 const Seed = 1
 
@@ -78,10 +84,6 @@ const Seed = 1
 // parts whose inputs are equal are taken from it. It fails where the place's
 // months cannot be true (*climate.ClearSkyError) and where no module has the values of
 // the datasheet (*pv.DatasheetError).
-//
-// Conduction between the layers is left out of days and years: the tank is exact
-// without it, and with it the example house buys 1.5 % more at five times the
-// computing time (BenchmarkYear, BenchmarkYearExchange).
 func Prepare(s *scenario.Scenario, file *climate.Record, prev *Prepared) (*Prepared, error) {
 	return PrepareInTurns(s, file, prev, func() {})
 }
@@ -141,8 +143,9 @@ func (p *Prepared) setTank() {
 	p.tankParams = tank.Params{
 		Litres:    s.TankLitres,
 		LossWPerK: p.lossWPerK(),
-		Geometry:  tank.Geometry{ConductivityWPerMK: 1},
+		Geometry:  tank.Geometry{Orientation: tank.Orientation(s.Stands)},
 	}
+	p.tankParams.Geometry.ConductivityWPerMK = p.tankParams.Geometry.WallConductivity(tank.Wall(s.Wall), s.TankLitres)
 	p.sunElement = tank.Element{Low: s.LowerPct / 100, High: (s.LowerPct + s.ReachPct) / 100}
 	mixed := MixedShare
 	if s.Stands == 1 {
@@ -156,8 +159,10 @@ func (p *Prepared) setTank() {
 		p.backupElement = tank.Element{Low: high, High: high}
 	}
 	p.tankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.TankLitres
+	p.tankParams.Resolve = p.twoTanks || p.sunElement.Low > muchBelow
 	p.sunTankParams = p.tankParams
 	p.sunTankParams.Litres = s.SunTankL
+	p.sunTankParams.Geometry.ConductivityWPerMK = p.tankParams.Geometry.WallConductivity(tank.Wall(s.Wall), s.SunTankL)
 	p.sunTankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.SunTankL
 	p.sunTankParams.LossWPerK = s.SunTankKWh * 1000 / 24 / scenario.LossTestK
 	p.backupW = s.ElementW * (s.SupplyV / s.ElementV) * (s.SupplyV / s.ElementV) // P = V^2/R
@@ -216,11 +221,18 @@ func (p *Prepared) setUses() {
 	} else {
 		p.uses = draw.Standard(draw.Profile(s.Uses))
 	}
-	slug := slugSeconds
+	p.setSteps()
+}
+
+// setSteps cuts the uses twice, as they are without the grid's heat and with it.
+func (p *Prepared) setSteps() {
+	s, slug := &p.Scenario, slugSeconds
 	if p.twoTanks {
 		slug = slugAhead
 	}
 	p.steps = drawSteps(p.uses, s.PipeLitres, s.ValveC, slug)
+	p.coarse = len(p.steps)
+	p.steps = append(p.steps, drawSteps(p.uses, s.PipeLitres, s.ValveC, slugHeated)...)
 }
 
 // lossWPerK is the standing loss with jacket and pipes.
@@ -326,6 +338,7 @@ func (p *Prepared) setSun(turn func()) error {
 // integrate fills the running integrals, which depend on the tank's time constant.
 func (p *Prepared) integrate() {
 	p.clock.set(p.tankParams)
+	p.setSunny()
 	for day := range p.sun {
 		p.sun[day].integrate(&p.clock)
 	}

@@ -71,23 +71,26 @@ type Workspace struct {
 	tank    tank.Tank
 	sunTank tank.Tank // ahead of the other, where the house has one
 	events  []event
-	still   []event       // a day's events but the edges that follow the sun
-	served  []tank.Served // by use, of the day running
-	run     dayRun
-	ramp    tank.Ramp
+	still   []event // a day's events but the edges that follow the sun
+	// stretches are the lengths of the day's stretches of conduction, s; edges are work space.
+	stretches, edges []float64
+	kept             [2]tank.Kept  // by watch
+	served           []tank.Served // by use, of the day running
+	run              dayRun
+	ramp             tank.Ramp
 }
 
 type eventKind uint8
 
 // Kinds in the order in which they happen at one instant.
 const (
-	exchange eventKind = iota // of heat between layers, where it is on
+	dayBegins  eventKind = iota
+	conduction           // between layers; i counts Workspace.stretches
 	windowEdge
 	outageEdge
 	heatUpEdge
 	boostEdge
 	priceEdge
-	sample
 	drawing
 	dayEnds
 )
@@ -107,13 +110,10 @@ func (e *event) spanTo(to *event) tank.Span {
 
 // timeline lists a day's events in order: the same for every day, but for hours that
 // follow the sun, see follow.
-func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
-	e := ws.events[:0]
-	e = append(e, event{kind: exchange})
-	if p.exchange {
-		for at := tank.ExchangeEveryS; at < 86400; at += tank.ExchangeEveryS {
-			e = append(e, event{at: at, kind: exchange})
-		}
+func (p *Prepared) timeline(b scenario.Backup, ws *Workspace) {
+	e := append(ws.events[:0], event{kind: dayBegins})
+	if p.tankParams.Geometry.ConductivityWPerMK > 0 {
+		e = p.stretches(&b, ws, e)
 	}
 	for _, s := range spans(&b) {
 		if !b.AllDay && s.Start != s.End {
@@ -131,13 +131,10 @@ func (p *Prepared) timeline(b scenario.Backup, ws *Workspace, sampled bool) {
 	for i, edge := range p.bill.edges {
 		e = append(e, event{at: float64(edge) * 60, kind: priceEdge, i: int32(i + 1)})
 	}
-	if sampled {
-		for i := 1; i < samplesPerDay; i++ {
-			e = append(e, event{at: float64(i) * 86400 / samplesPerDay, kind: sample})
-		}
-	}
 	for i := range p.steps {
-		e = append(e, event{at: p.steps[i].at, kind: drawing, i: int32(i)})
+		if step := &p.steps[i]; i >= p.coarse == p.gridDuring(&b, &p.uses[step.use]) {
+			e = append(e, event{at: step.at, kind: drawing, i: int32(i)})
+		}
 	}
 	for i := 1; i < len(e); i++ {
 		for j := i; j > 0 && e[j].before(&e[j-1]); j-- {
@@ -168,6 +165,28 @@ func timed(p tank.Params, e event) event {
 	return e
 }
 
+// gridDuring tells whether the grid may heat while water is drawn for a use.
+func (p *Prepared) gridDuring(b *scenario.Backup, u *draw.Use) bool {
+	s := &p.Scenario
+	if b.AllDay || b.FollowsSun() || s.RescueL > 0 {
+		return true
+	}
+	from, to := u.Minute, u.Minute+u.Minutes()
+	within := func(span scenario.Span) bool {
+		start, end := float64(span.Start), float64(span.End)
+		if end < start {
+			end += scenario.DayMinutes
+		}
+		return start < to && from < end || start < to+scenario.DayMinutes && from+scenario.DayMinutes < end
+	}
+	for _, span := range spans(b) {
+		if span.Start != span.End && within(span) {
+			return true
+		}
+	}
+	return s.HeatUp == 1 && within(scenario.Span{Start: scenario.HeatUpFrom, End: scenario.HeatUpFrom + scenario.HeatUpMinutes})
+}
+
 // spans are the hours by the clock.
 func spans(b *scenario.Backup) [2]scenario.Span {
 	if b.FollowsSun() {
@@ -192,20 +211,21 @@ func open(b scenario.Backup) int32 {
 
 // dayRun runs one day: see pass for who has the element, or which of two.
 type dayRun struct {
-	p      *Prepared
-	ws     *Workspace
-	backup tank.Thermostat
-	heatUp tank.Thermostat
-	sun    tank.Thermostat
-	away   bool    // nobody is at home
-	weekly bool    // the weekly heat-up falls on this day
-	coldC  float64 // of this day
-	prices []rate  // of this day
-	roomC  float64
-	mid    event    // work space: when a thermostat was satisfied
-	piece  [2]event // work space of pieces
-	open0  int32    // windows open at midnight
-	hours  scenario.Backup
+	p       *Prepared
+	ws      *Workspace
+	backup  tank.Thermostat
+	heatUp  tank.Thermostat
+	sun     tank.Thermostat
+	away    bool    // nobody is at home
+	weekly  bool    // the weekly heat-up falls on this day
+	coldC   float64 // of this day
+	prices  []rate  // of this day
+	roomC   float64
+	mid     event    // work space: when a thermostat was satisfied
+	piece   [2]event // work space of pieces
+	open0   int32    // windows open at midnight
+	stretch float64  // when the present stretch of conduction begins, s after midnight
+	hours   scenario.Backup
 	// stillOpen counts those of open0 that keep the clock.
 	stillOpen int32
 	trace     *Trace
@@ -220,23 +240,25 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 	served := ws.served
 	clear(served)
 	*f = Flows{}
-	r.coldC = coldC
+	r.coldC, r.stretch = coldC, t.StretchIn()
 	now := turn{open: r.open0, out: p.Scenario.OutFrom > p.Scenario.OutTo}
 	price := r.prices[0]
 	last := &ws.events[0]
 	for i := range ws.events {
 		e := &ws.events[i]
 		if e.at > last.at {
+			if r.trace != nil {
+				r.watch(now, sun, last, e, price, f)
+			}
 			r.pass(&now, sun, last, e, price, f)
 			last = e
 		}
 		switch e.kind {
-		case exchange:
-			if p.exchange {
-				t.Exchange(tank.ExchangeEveryS, p.sunElement.Low)
-				if p.twoTanks {
-					ws.sunTank.Exchange(tank.ExchangeEveryS, p.sunElement.Low)
-				}
+		case conduction:
+			t.Exchange(ws.stretches[e.i], p.sunElement.Low)
+			r.stretch = e.at + ws.stretches[e.i]/2
+			if p.twoTanks {
+				ws.sunTank.Exchange(ws.stretches[e.i], p.sunElement.Low)
 			}
 		case windowEdge:
 			now.open += e.i
@@ -248,8 +270,6 @@ func (r *dayRun) run(sun *sunDay, coldC float64, f *Flows) (imbalanceJ float64) 
 			now.heatUp = e.i > 0 && r.weekly
 		case priceEdge:
 			price = r.prices[e.i]
-		case sample:
-			r.trace.point(r, e.at, coldC, f)
 		case drawing:
 			if r.away {
 				continue
@@ -285,6 +305,7 @@ func (r *dayRun) shine(sun *sunDay, from, to *event, f *Flows) {
 	}
 	ramp := &r.ws.ramp
 	sun.between(c, from, to, ramp)
+	ramp.Stirred = sun.litFrom(math.Max(from.at, r.stretch), to)
 	if r.sun.Mode == tank.Hold && r.p.sunElement.High == r.p.sunElement.Low && t.HeatRamp(ramp, &r.p.sunElement, r.sun.SetC) {
 		f.SunJ += ramp.Joules
 		return

@@ -73,7 +73,6 @@ func TestYear_Balance_Property(t *testing.T) {
 	worst := 0.0
 	for range 60 {
 		p := prepared(t, randomHouse(r))
-		p.exchange = r.IntN(2) == 0
 		b := scenario.Backup{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}
 		if r.IntN(2) == 0 {
 			b.Second = scenario.Span{Start: 5 * r.IntN(288), End: 5 * r.IntN(288)}

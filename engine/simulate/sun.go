@@ -11,6 +11,7 @@ import "suncask/engine/tank"
 type sunDay struct {
 	power   [24]float64
 	w, j, q [25]float64
+	lit     [25]float64 // s with power
 }
 
 // clock holds G and D at the full hours, and instants between.
@@ -39,6 +40,10 @@ func (s *sunDay) integrate(c *clock) {
 	for h, p := range s.power {
 		s.w[h+1] = s.w[h] + p*(c.g[h+1]-c.g[h])
 		s.j[h+1] = s.j[h] + p*3600
+		s.lit[h+1] = s.lit[h]
+		if p > 0 {
+			s.lit[h+1] += 3600
+		}
 		s.q[h+1] = s.q[h] + (s.w[h]-p*c.g[h])*c.tau*(c.d[h]-c.d[h+1]) + p*3600
 	}
 }
@@ -51,6 +56,22 @@ func (s *sunDay) between(c *clock, from, to *event, r *tank.Ramp) {
 	r.W = (w1 - w0) * from.down
 	r.Joules = j1 - j0
 	r.Loss = q1 - q0 - w0*c.tau*(from.down-to.down)
+}
+
+// litFrom is for how many seconds from an instant to an event the sun has power.
+func (s *sunDay) litFrom(at float64, to *event) float64 {
+	if at >= to.at {
+		return 0
+	}
+	return s.litTo(to.at) - s.litTo(at)
+}
+
+func (s *sunDay) litTo(at float64) float64 {
+	h := min(int(at/3600), 23)
+	if s.power[h] == 0 {
+		return s.lit[h]
+	}
+	return s.lit[h] + at - float64(h)*3600
 }
 
 func (s *sunDay) upTo(c *clock, e *event) (w, j, q float64) {

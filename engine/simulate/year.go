@@ -50,7 +50,7 @@ func (p *Prepared) RunUpTo(b scenario.Backup, most Limits, ws *Workspace, out *Y
 }
 
 func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most Limits, ws *Workspace, out *Year) bool {
-	p.timeline(b, ws, false)
+	p.timeline(b, ws)
 	r := p.start(b, ws)
 	out.Total = Flows{}
 	out.Month = [12]Flows{}
@@ -67,7 +67,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 			ws.Turn()
 		}
 		if months != nil {
-			p.timeline(months[m], ws, false)
+			p.timeline(months[m], ws)
 			r.keep(months[m])
 		}
 		for range climate.DaysIn[m] {

@@ -152,33 +152,3 @@ func TestSegment_Analytic(t *testing.T) {
 		t.Errorf("a third of the height holds %.4f of the volume", f)
 	}
 }
-
-// Two bodies exchange heat through an area: the step keeps heat and order, and
-// many small steps approach the spread of a sharp step by conduction,
-// erfc(z / 2 sqrt(alpha t)) (Carslaw & Jaeger 1959, closed form).
-func TestExchange_Analytic(t *testing.T) {
-	p := Params{Litres: 200, LossWPerK: 1e-9, Geometry: Geometry{ConductivityWPerMK: 0.65}}
-	k := New(p, 60, 20)
-	runOff(k, 100)
-	k.Settle()
-	before := k.ContentJ()
-	for range 24 {
-		k.Exchange(3600, 0)
-	}
-	near(t, "heat", k.ContentJ(), before, 1e-10*before)
-	_, length := p.Geometry.sizes(200)
-	alpha := 0.65 / (HeatCapacity * 1000)
-	width := math.Sqrt(alpha * 24 * 3600)
-	height, worst := 0.0, 0.0
-	for i := range k.Len() {
-		l := k.At(i)
-		z := (height + l.Litres/2 - 100) / 200 * length
-		want := 10 + 50*(1-math.Erfc(z/(2*width))/2)
-		worst = math.Max(worst, math.Abs(l.TempC-want)*l.Litres/200)
-		height += l.Litres
-	}
-	t.Logf("worst layer off by %.3f K of the tank's mean, %d layers", worst, k.Len())
-	if worst > 0.15 {
-		t.Errorf("profile is off by %.3f K of the tank's mean", worst)
-	}
-}

@@ -161,7 +161,7 @@ func (t *Tank) pass(v, sumVX, coldC float64) float64 {
 func (t *Tank) fill(v, xc float64) {
 	vm := t.p.InletMixedLitres
 	if vm == 0 {
-		t.pushBottom(layer{v, xc})
+		t.pushBottom(layer{v: v, x: xc})
 	} else {
 		zone := t.s[t.lo]
 		if !atHeight(zone.v, vm) {
@@ -174,8 +174,8 @@ func (t *Tank) fill(v, xc float64) {
 		inv := 1 / (even + odd)
 		stay, gonePerU := (even-odd)*inv, (1680+40*u*u)*inv
 		above := zone.x - xc
-		t.s[t.lo] = layer{v, xc + above*gonePerU}
-		t.pushBottom(layer{zone.v, xc + above*stay})
+		t.s[t.lo] = layer{v: v, x: xc + above*gonePerU}
+		t.pushBottom(layer{v: zone.v, x: xc + above*stay})
 		// The usual case, without a call: in order, and not near the layer above.
 		if fresh := t.lo + 1; above > 0 && fresh+1 < t.hi && (t.s[fresh+1].x-t.s[fresh].x)*t.d >= NearK && t.hi-t.lo <= MaxLayers {
 			return

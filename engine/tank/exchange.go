@@ -2,125 +2,217 @@ package tank
 
 import "math"
 
-// steepK is the step between two layers above which Exchange resolves them, K.
-const steepK = 1.0
+// Conduction between layers. Heat that crosses a step of temperature builds a boundary
+// layer at either side of it, whose thickness l grows as that of the error-function
+// profile does,
+//
+//	l^2 = pi alpha age,   flow = k A step/(l_below + l_above)
+//
+// (two half-spaces; Carslaw & Jaeger 1959, 2.4 and 2.5), so that heat flows as sqrt(age)
+// without the profile being resolved. A step that grows has younger heat in its boundary
+// layer: with l^2 step^3 kept over the change, steps that grow as any power of time have
+// their exact flow within 1 % (Duhamel's integral). Water above an element at work is
+// mixed by it and has no boundary layer.
+//
+// Each layer carries l^2 step^3 of the step at its foot ([layer].aged) and for how long
+// of the present stretch the water above that was stirred. Between calls of Exchange nothing is conducted.
 
-// ExchangeEveryS is how often conduction is to run. In the six houses of the tests
-// every two hours agrees with a tank of 400 cells to 0.45 % of the heat moved, every
-// hour to 0.36 %, every three hours to over 1 %. This interval and slabs were chosen
-// on those houses, as the cheapest pair within 0.5 %.
-const ExchangeEveryS = 7200.0
+const (
+	// faintK is the step below which two layers conduct as their middles do, or as new
+	// boundary layers where they are thicker, K.
+	faintK = 2.0
+	// blendK joins neighbours that conduction has brought this near, K.
+	blendK = 0.2
+	// roundS is what rounding may take from the seconds of half a stretch.
+	roundS = 1.0
+	// thinL is the least distance over which heat is conducted, L: slivers would only cost
+	// digits.
+	thinL = 0.01
+	// edgeRest is the thickness, of an insulated layer's, that its mean is from its edge
+	// in the end: 4/pi^2.
+	edgeRest = 4 / (math.Pi * math.Pi)
+)
 
-// slabs is the number of slabs that Exchange resolves a tank into at a step.
-const slabs = 30
-
-// sharpGain makes up for the implicit step at a sharp step of temperature, where
-// it carries rho c sqrt(alpha dt)/2 instead of rho c sqrt(alpha dt/pi) per kelvin.
-const sharpGain = 4 / math.Pi
-
-// Exchange lets dt seconds of conduction between the layers happen at once. It
-// is one implicit step, which keeps the order of the temperatures and the heat;
-// its error is that of the step and of slabs a thirtieth of the tank thick. Call
-// it only at fixed clock times, so that other events do not change the result.
-// keep is a height (fraction of the volume) across which near neighbours are
-// not merged: that of the lowest element.
+// Exchange lets the conduction of a stretch of dt seconds happen, of which this is the
+// middle: one step of a theta method in the layers' heat, whose theta makes two layers
+// alone exact, so that heat is kept. Call it only at instants that do not depend on who
+// watches. keep is a height (fraction of the volume) across which near neighbours are not
+// joined: that of the lowest element.
 func (t *Tank) Exchange(dt, keep float64) {
-	if t.p.Geometry.ConductivityWPerMK == 0 || dt <= 0 || t.hi-t.lo == 1 && t.s[t.lo].v == t.p.Litres {
+	if t.p.Geometry.ConductivityWPerMK == 0 || dt <= 0 {
 		return
 	}
-	if t.area[0] == 0 {
-		t.setAreas()
+	if t.hi-t.lo > 1 {
+		if t.area[0] == 0 {
+			t.setAreas()
+		}
+		t.couple(dt)
+		t.solve()
+		if t.p.Resolve {
+			t.resolve(dt)
+		}
+		t.blend(keep * t.p.Litres)
 	}
-	t.resolve()
-	t.conduct(dt)
-	t.joinNear(keep * t.p.Litres)
+	for i := t.lo; i < t.hi; i++ {
+		t.s[i].aged = max(0, t.s[i].aged)
+		t.s[i].stirred = 0
+	}
+	t.since, t.half, t.held = 0, dt/2, false
 	t.fit(keep * t.p.Litres)
 }
 
-// resolve cuts a slab off thick layers at either side of a steep step and gives a
-// step that had to be resolved its sharpGain. One pass from the bottom into the work
-// space, then back.
-func (t *Tank) resolve() {
-	slab := t.p.Litres / slabs
-	thick := 1.5 * slab
-	steep := steepK * t.g
-	src := t.s[t.lo:t.hi]
-	n := 0
-	stepBelow, cutBelow := false, false // of the layer below: its step up, its cut there
-	for i := range src {
-		v, x := src[i].v, src[i].x
-		stepAbove := i+1 < len(src) && src[i+1].x-x > steep
-		upper := 0.0
-		if stepAbove && v > thick {
-			upper = slab
-			v -= slab
-		}
-		gain := 1.0 // of the step below
-		if stepBelow && cutBelow {
-			gain = sharpGain
-		}
-		if stepBelow && v > thick {
-			t.fine[n], t.gain[n] = layer{slab, x}, sharpGain
-			n++
-			v -= slab
-			gain = 1
-		}
-		t.fine[n], t.gain[n] = layer{v, x}, gain
-		n++
-		if upper > 0 {
-			t.fine[n], t.gain[n] = layer{upper, x}, 1
-			n++
-		}
-		stepBelow, cutBelow = stepAbove, upper > 0
-	}
-	t.lo, t.hi = stackTop-n, stackTop
-	copy(t.s[t.lo:t.hi], t.fine[:n])
+// joint is what Exchange knows of the step at a layer's foot.
+type joint struct {
+	now  float64 // litres that exchange their heat at the step's beginning: (1 - theta) u
+	then float64 // and at its end: theta u
+	l2   float64 // square of the boundary layer's thickness afterwards, L^2; 0: none
+	heat float64 // that went down through it, K L
 }
 
-// conduct solves C dT/dt = sum G (T_j - T_i) over dt by the backward Euler
-// method: (C + dt L) x' = C x, tridiagonal, by elimination from the bottom.
-// The conductance of two neighbours is k A over the distance of their centres,
-// half of each one's thickness V/(1000 A).
-func (t *Tank) conduct(dt float64) {
+// couple fills the joints. Lengths are in litres of the local cross-section A, so that
+// the diffusivity is k A (1000 A)/(rho c) L^2/s.
+func (t *Tank) couple(dt float64) {
 	s := t.s[t.lo:t.hi]
-	gain := t.gain[:len(s)]
-	up := t.sweep[:len(s)] // coupling to the layer above, L; then the ratio of the sweep
-	w := t.p.Geometry.ConductivityWPerMK * dt * 2000 / t.perLitre
+	j := t.joints[:len(s)]
+	upright := t.p.Geometry.Orientation == Upright
+	perArea := 1000 * t.p.Geometry.ConductivityWPerMK / t.perLitre
+	spread := perArea * t.area[0] * t.area[0]
+	reach := math.Sqrt(math.Pi * spread * dt)
+	faint := faintK * t.g
+	height, half, perHalf := 0.0, dt/2-roundS, 2/dt
 	last := len(s) - 1
-	for i := range last {
-		up[i] = w * gain[i+1] / (s[i].v + s[i+1].v)
+	for i := 1; i <= last; i++ {
+		a, b := &s[i-1], &s[i]
+		if !upright {
+			height += a.v
+			area := t.areaAt(height)
+			spread = perArea * area * area
+			reach = math.Sqrt(math.Pi * spread * dt)
+		}
+		step := b.x - a.x
+		if step < faint {
+			apart := min(a.v/2, reach)
+			if b.stirred < half {
+				apart += min(b.v/2, reach)
+			}
+			j[i] = joint{then: spread * dt / max(apart, thinL)}
+			continue
+		}
+		// A step made since the last call lives from then to the stretch's end.
+		life, l2, l0 := dt, 0.0, 0.0
+		if b.aged < 0 {
+			life = t.since + b.aged + dt/2
+		} else if b.aged > 0 && b.step > 0 {
+			l2 = b.aged
+			l0 = math.Sqrt(l2)
+			// Far from the step it is larger than between the means, by what the boundary
+			// layers hold.
+			wide := b.step * (1 + (2/math.Pi)*l0*(a.v+b.v)/(a.v*b.v))
+			grown := wide / (wide + step - b.step)
+			l2 *= grown * grown * grown
+			l0 = math.Sqrt(l2)
+		}
+		l2 += math.Pi * spread * life
+		l1 := math.Sqrt(l2)
+		l := (l0 + l1) / 2                 // the mean of 1/l over the stretch is 1/l
+		far := (l2 + l0*(l1+l0)) / (3 * l) // the mean of l
+		apart := edge(l, far, a.v, i == 1)
+		if idle := dt/2 - b.stirred; idle > roundS {
+			apart += edge(l, far, b.v, i == last) * idle * perHalf
+		}
+		apart = max(apart, thinL)
+		// u = spread life/apart, y = u (1/v_a + 1/v_b), theta = (3 + y)/(6 + y).
+		through := spread * life
+		product, sum := apart*a.v*b.v, through*(a.v+b.v)
+		per := through / (apart * (6*product + sum))
+		j[i] = joint{now: 3 * product * per, then: (3*product + sum) * per, l2: l2}
+		if t.held && b.stirred >= half {
+			// What is held does not cool meanwhile as it does here until it is heated again.
+			more := 1 + (j[i].now+j[i].then)/(2*b.v)
+			j[i].now, j[i].then = j[i].now*more, j[i].then*more
+		}
 	}
-	up[last] = 0
-	t.widen(s, up[:last])
-	lower, ratio, below := 0.0, 0.0, 0.0
+}
+
+// edge is how far, in litres, a layer's mean is from its edge where the boundary layer is
+// l thick, or mean in the mean. The far end of the lowest and the topmost layer is
+// insulated: there the layer's mean is l - 2 l^2/(pi v) from the edge, and 4/pi^2 v in the
+// end.
+func edge(l, mean, v float64, end bool) float64 {
+	if !end {
+		return min(l, v/2)
+	}
+	if mean < v*(math.Pi/4) {
+		behind := v - (2/math.Pi)*mean
+		return l * behind / (behind + (2/math.Pi)*l)
+	}
+	return v * edgeRest
+}
+
+// solve brings the layers' heat to the stretch's end: tridiagonal, by elimination from the
+// bottom.
+func (t *Tank) solve() {
+	s := t.s[t.lo:t.hi]
+	j := t.joints[:len(s)]
+	ratio := t.sweep[:len(s)]
+	last := len(s) - 1
+	lower, share, below, gone, heat := 0.0, 0.0, 0.0, 0.0, 0.0
 	for i := range s {
 		l := &s[i]
-		upper := up[i]
-		inv := 1 / (l.v + upper + lower*(1-ratio))
-		below = (l.v*l.x + lower*below) * inv
-		ratio = upper * inv
-		l.x, up[i], lower = below, ratio, upper
+		upper, come := 0.0, 0.0
+		if i < last {
+			upper = j[i+1].then
+			come = j[i+1].now * (s[i+1].x - l.x)
+			j[i+1].heat = come
+		}
+		held := l.v * l.x
+		heat += held
+		inv := 1 / (l.v + upper + lower*(1-share))
+		below = (held + come - gone + lower*below) * inv
+		share = upper * inv
+		l.x, ratio[i] = below, share
+		lower, gone = upper, come
 	}
-	for i := last - 1; i >= 0; i-- {
-		s[i].x += up[i] * s[i+1].x
+	above := s[last].x
+	heat -= s[last].v * above
+	for i := last; i > 0; i-- {
+		x := s[i-1].x + ratio[i-1]*above
+		s[i-1].x = x
+		heat -= s[i-1].v * x
+		step := above - x
+		j[i].heat += j[i].then * step
+		s[i].aged, s[i].step = j[i].l2, step
+		above = x
 	}
+	// What rounding took of the heat, where it matters least.
+	most := &s[0]
+	if s[last].v > most.v {
+		most = &s[last]
+	}
+	most.x += heat / most.v
 }
 
-// widen multiplies couplings by the square of their cross-section.
-func (t *Tank) widen(s []layer, up []float64) {
-	if t.p.Geometry.Orientation == Upright {
-		square := t.area[0] * t.area[0]
-		for i := range up {
-			up[i] *= square
+// blend joins neighbours that are near, but across the height keep, and any out of order.
+func (t *Tank) blend(keep float64) {
+	near := blendK * t.g
+	top := t.hi - 1
+	foot := t.p.Litres - t.s[top].v // of layer top
+	for i := top - 1; i >= t.lo; i-- {
+		l := t.s[i]
+		step := t.s[top].x - l.x
+		if step >= near || step >= 0 && atHeight(foot, keep) {
+			top--
+			t.s[top] = l
+			foot -= l.v
+			continue
 		}
-		return
+		foot -= l.v
+		t.s[top].under(&l)
+		for ; top+1 < t.hi && t.s[top].x > t.s[top+1].x; top++ {
+			t.s[top+1].under(&t.s[top])
+		}
 	}
-	height := 0.0
-	for i := range up {
-		height += s[i].v
-		area := t.areaAt(height)
-		up[i] *= area * area
-	}
+	t.lo = top
 }
 
 // setAreas tabulates the cross-section by height, m2.
@@ -141,15 +233,14 @@ func (t *Tank) areaAt(height float64) float64 {
 	return t.area[i] + (at-float64(i))*(t.area[i+1]-t.area[i])
 }
 
-// joinNear merges neighbours closer than NearK, except at the height keep.
-func (t *Tank) joinNear(keep float64) {
-	near := NearK * t.g
-	foot := t.p.Litres // of layer i
-	for i := t.hi - 1; i > t.lo; i-- {
-		foot -= t.s[i].v
-		for i > t.lo && t.s[i].x-t.s[i-1].x < near && !atHeight(foot, keep) {
-			foot -= t.s[i-1].v
-			t.mergeUp(i - 1)
-		}
-	}
+// StretchIn is in how many seconds the present stretch begins, below 0 where it has.
+func (t *Tank) StretchIn() float64 { return t.half - t.since }
+
+// stir notes that the element heats just above a layer's foot for the seconds to come.
+func (t *Tank) stir(layer int, seconds float64) { t.s[layer].stirred += t.stirring(seconds) }
+
+// stirring is how many of the seconds to come are of the present stretch: those before were
+// of the one whose middle the last Exchange was.
+func (t *Tank) stirring(seconds float64) float64 {
+	return max(0, min(seconds, t.since+seconds-t.half))
 }

@@ -15,14 +15,40 @@ const (
 type Geometry struct {
 	Orientation      Orientation
 	LengthToDiameter float64 // along the axis, > 0; 0 means 2.5
-	// ConductivityWPerMK is that of water, wall and slow convection together:
-	// 0.65 for water and a steel wall, 1.0 as a default with the eddies that
-	// draws and a warm wall leave (assumption, no source). 0 switches the
-	// exchange off.
+	// ConductivityWPerMK is that of the water (0.64 at 50 degC, IAPWS) with what the wall
+	// adds over its cross-section, see [WallConductivity]. 0 switches conduction off.
 	ConductivityWPerMK float64
 }
 
 const defaultSlenderness = 2.5
+
+// waterWPerMK is the thermal conductivity of water at 50 degC (IAPWS, from memory).
+const waterWPerMK = 0.64
+
+// Wall is what a tank's own wall is made of.
+type Wall uint8
+
+const (
+	SteelWall     Wall = iota // enamelled
+	StainlessWall             // thin
+	CopperWall
+)
+
+// walls are conductivities, W/(m K) (handbook values, from memory), and usual thicknesses,
+// m (common practice, no source).
+var walls = [...]struct{ conductivity, thickness float64 }{{50, 0.0025}, {15, 0.001}, {390, 0.0007}}
+
+// WallConductivity is what a tank's water and wall conduct together over the water's
+// cross-section, W/(m K): k_w + k s P/A with the wall's thickness s and the perimeter P and
+// area A of the cross-section, of a lying tank at half its height.
+func (g Geometry) WallConductivity(w Wall, litres float64) float64 {
+	d, l := g.sizes(litres)
+	perimeter := 4 / d
+	if g.Orientation == Lying {
+		perimeter = 2/d + 2/l
+	}
+	return waterWPerMK + walls[w].conductivity*walls[w].thickness*perimeter
+}
 
 // sizes returns diameter and length in metres of a tank of that many litres.
 func (g Geometry) sizes(litres float64) (diameterM, lengthM float64) {

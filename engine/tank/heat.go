@@ -125,7 +125,7 @@ func (t *Tank) heatPlain(s Span, powerW, setC float64, bottom int) (takenJ float
 		return 0, true
 	}
 	joules := powerW * s.Seconds
-	r := Ramp{Span: s, W: powerW * (s.Up - 1), Joules: joules, Loss: joules - powerW*t.tau*(1-s.Down)}
+	r := Ramp{Span: s, W: powerW * (s.Up - 1), Joules: joules, Loss: joules - powerW*t.tau*(1-s.Down), Stirred: t.stirring(s.Seconds)}
 	return joules, t.climb(&r, bottom, setC)
 }
 
@@ -323,10 +323,12 @@ func (h *heating) fire(s Span) float64 {
 			break
 		}
 		part := t.until(g, s)
+		t.stir(h.bottom, part.Seconds)
 		t.powered(part, h.powerW)
 		t.s[h.sensor].x = t.xOf(h.th.SetC)
 		return part.Seconds
 	}
+	t.stir(h.bottom, s.Seconds)
 	t.powered(s, h.powerW)
 	return s.Seconds
 }
@@ -368,6 +370,8 @@ func (h *heating) hold(s Span) float64 {
 	if merge >= 0 {
 		s = t.until(next, s)
 	}
+	t.stir(h.bottom, s.Seconds)
+	t.held = true
 	t.powered(s, powerW)
 	t.s[h.sensor].x = t.xOf(set)
 	if merge >= 0 {

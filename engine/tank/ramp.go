@@ -11,6 +11,7 @@ package tank
 type Ramp struct {
 	Span
 	W, Joules, Loss float64
+	Stirred         float64 // s of the present stretch of conduction with power, see Exchange
 }
 
 // HeatRamp is HeatSpan over a ramp for a horizontal element with an ideal
@@ -48,7 +49,8 @@ func (t *Tank) climb(r *Ramp, bottom int, setC float64) (done bool) {
 	if a+x >= limit {
 		return false
 	}
-	t.s[top] = layer{v, x}
+	t.s[top] = layer{v, x, t.s[bottom].aged, t.s[bottom].step, t.s[bottom].stirred}
+	t.s[top].stirred += r.Stirred
 	if gone := top - bottom; gone > 0 {
 		for i := bottom - 1; i >= t.lo; i-- {
 			t.s[i+gone] = t.s[i]

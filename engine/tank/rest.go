@@ -18,6 +18,7 @@ func (t *Tank) relax(s Span) {
 	t.a = t.roomC + (t.a-t.roomC)*s.Down
 	t.d *= s.Down
 	t.g *= s.Up
+	t.since += s.Seconds
 	if t.d < renormAtD {
 		t.renormalise()
 	}

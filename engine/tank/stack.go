@@ -36,6 +36,7 @@ func (t *Tank) splitLower(i int, v float64) int {
 		t.s[j] = t.s[j+1]
 	}
 	t.s[i-1].v = v
+	t.s[i].aged, t.s[i].step, t.s[i].stirred = 0, 0, 0 // there is no step yet
 	t.s[i].v -= v
 	return i
 }
@@ -54,10 +55,7 @@ func (t *Tank) recentre() int {
 // the index of the joint layer.
 func (t *Tank) mergeUp(i int) (up int) {
 	up = i + 1
-	a, b := &t.s[i], &t.s[up]
-	v := a.v + b.v
-	b.x += (a.x - b.x) * (a.v / v)
-	b.v = v
+	t.s[up].under(&t.s[i])
 	for ; i > t.lo; i-- { // few: cheaper than copy, in WebAssembly by far
 		t.s[i] = t.s[i-1]
 	}
@@ -65,11 +63,19 @@ func (t *Tank) mergeUp(i int) (up int) {
 	return up
 }
 
+// under takes the layer below into this one.
+func (l *layer) under(below *layer) {
+	v := l.v + below.v
+	l.x += (below.x - l.x) * (below.v / v)
+	l.v, l.aged, l.step, l.stirred = v, below.aged, below.step, below.stirred
+}
+
 // pushBottom puts a new layer under the stack.
 func (t *Tank) pushBottom(l layer) {
 	if t.lo == 0 {
 		t.recentre()
 	}
+	t.s[t.lo].aged = -t.since
 	t.lo--
 	t.s[t.lo] = l
 }

@@ -17,7 +17,7 @@
 //
 // What is approximated, and by how much, is said where it happens: neighbours
 // within [NearK] are merged when water moves, and conduction between layers
-// runs at fixed instants ([Tank.Exchange]).
+// runs once a stretch ([Tank.Exchange]).
 //
 // One volumetric heat capacity holds for all water ([HeatCapacity]); the error
 // of a rise from 15 to 60 degC is 0.07 % (IAPWS-IF97 enthalpies, computed).
@@ -48,12 +48,20 @@ type Params struct {
 	InletMixedLitres   float64 // well-mixed volume at the inlet, L: 0, or 0.001 to Litres/2
 	HeatCapacityJPerLK float64 // 0 means HeatCapacity
 	Geometry           Geometry
+	Resolve            bool // conduction cuts boundary layers into slabs, see Exchange: slower
 }
 
 // Layer is a body of water of one temperature.
 type Layer struct{ Litres, TempC float64 }
 
-type layer struct{ v, x float64 }
+// layer is a body of water with what conduction remembers of the step at its foot, see
+// Exchange.
+type layer struct {
+	v, x    float64
+	aged    float64 // square of its boundary layers' thickness, L^2; below 0: less the seconds from the last Exchange to when the step was made
+	step    float64 // x above less x below, after the last Exchange
+	stirred float64 // s of the present stretch in which the element heated just above the foot
+}
 
 // Ledger counts what crossed the tank's boundary, in joules. Enthalpies are
 // referred to water at 0 degC.
@@ -84,9 +92,11 @@ type Tank struct {
 	err      error
 	ahead    *Tank // its water comes in at the bottom instead of cold; see FedBy
 	heating  heating
-	sweep    [stackRoom]float64 // work space of Exchange
-	fine     [stackRoom]layer   // work space of Exchange: the stack with its steps resolved
-	gain     [stackRoom]float64 // of fine: sharpGain where the step below a layer was just resolved, else 1
+	since    float64            // s since the last Exchange
+	half     float64            // of the last Exchange's stretch, s
+	held     bool               // a thermostat has kept its set point since
+	sweep    [stackRoom]float64 // work space of Exchange and HeatTwo
+	joints   [stackRoom]joint   // work space of Exchange
 	area     [33]float64        // cross-sections by height, m2, filled when first needed
 }
 
@@ -117,7 +127,8 @@ func (t *Tank) Reset(p Params, tempC, roomC float64) {
 	t.roomC = roomC
 	t.a, t.d, t.g = roomC, 1, 1
 	t.lo, t.hi = stackTop-1, stackTop
-	t.s[t.lo] = layer{p.Litres, tempC - roomC}
+	t.s[t.lo] = layer{v: p.Litres, x: tempC - roomC}
+	t.since, t.half, t.held = 0, 0, false
 	t.meanX = tempC - roomC
 	t.ledger = Ledger{}
 	t.forced, t.err, t.ahead = 0, nil, nil
@@ -170,6 +181,7 @@ func (t *Tank) At(i int) Layer { return Layer{t.s[t.lo+i].v, t.temp(t.lo + i)} }
 func (t *Tank) renormalise() {
 	for i := t.lo; i < t.hi; i++ {
 		t.s[i].x *= t.d
+		t.s[i].step *= t.d
 	}
 	t.meanX *= t.d
 	t.d, t.g = 1, 1

@@ -158,6 +158,13 @@ func (h *twoHeating) advance(s Span) float64 {
 	if merge >= 0 || trip >= 0 {
 		s = t.until(max(next, t.g), s)
 	}
+	for k, of := range h.of {
+		height := of.Element.Low * t.p.Litres
+		if i, foot := t.indexAt(height); h.power[k] > 0 && atHeight(foot, height) {
+			t.stir(i, s.Seconds)
+			t.held = t.held || h.kept[k]
+		}
+	}
 	t.powered(s, h.power[0]+h.power[1])
 	for k := range h.of {
 		h.joules[k] += h.power[k] * s.Seconds

@@ -93,6 +93,7 @@ var english = Catalogue{
 		scenario.SunTankL:       {Name: "The sun's own tank", Help: "Cold water enters there, and what it holds follows into the other tank."},
 		scenario.SunTankLoss:    {Name: "Standing loss of the sun's tank", Help: "As the label of that tank says it."},
 		scenario.Stands:         {Name: "The tank is", Help: "Lying: the element at a third of the height, more mixing at the inlet (assumed).", Choices: []string{"upright", "lying"}},
+		scenario.WallOf:         {Name: "Wall of the tank", Help: "Metal walls conduct heat from the warm water down to the cold (assumed: enamelled steel of 2.5 mm).", Choices: []string{"enamelled steel", "thin stainless steel", "copper"}},
 		scenario.LossBy:         {Name: "Heat loss taken from", Choices: []string{"a figure", "class A+", "class A", "class B", "class C", "class D", "class E", "class F", "AS/NZS 4692.2 limit", "a night's reading"}},
 		scenario.EveningC:       {Name: "Water in the evening", Help: "Mean of the tank, no draws and no heating until the morning."},
 		scenario.MorningC:       {Name: "Water in the morning"},

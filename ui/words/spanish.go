@@ -117,6 +117,7 @@ var spanish = Catalogue{
 		scenario.SunTankL:       {Name: "El depósito del sol", Help: "Allí entra el agua fría, y lo que contiene pasa al otro depósito."},
 		scenario.SunTankLoss:    {Name: "Pérdida en reposo del depósito del sol", Help: "Como dice la etiqueta de ese depósito."},
 		scenario.Stands:         {Name: "El depósito está", Help: "Tumbado: la resistencia a un tercio de la altura, más mezcla en la entrada (supuesto).", Choices: []string{"vertical", "tumbado"}},
+		scenario.WallOf:         {Name: "Pared del depósito", Help: "Las paredes de metal conducen calor del agua caliente a la fría (supuesto: acero esmaltado de 2,5 mm).", Choices: []string{"acero esmaltado", "acero inoxidable fino", "cobre"}},
 		scenario.LossBy:         {Name: "Pérdida de calor según", Choices: []string{"una cifra", "clase A+", "clase A", "clase B", "clase C", "clase D", "clase E", "clase F", "límite AS/NZS 4692.2", "lectura de una noche"}},
 		scenario.EveningC:       {Name: "Agua por la noche", Help: "Media del depósito, sin usos ni calentamiento hasta la mañana."},
 		scenario.MorningC:       {Name: "Agua por la mañana"},
