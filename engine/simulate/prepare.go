@@ -189,10 +189,14 @@ func (p *Prepared) roomOn(day int) float64 {
 // thermostats at their elements.
 func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
-	middle := func(e tank.Element) float64 { return (e.Low + e.High) / 2 }
-	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: middle(p.backupElement)}
-	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: middle(p.backupElement)}
-	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: middle(p.sunElement)}
+	sunCutC, gridCutC := s.CutOuts()
+	at := func(e tank.Element, setC, cutC float64) tank.Thermostat {
+		cutC = math.Min(cutC, tank.BoilingC)
+		return tank.Thermostat{SetC: math.Min(setC, cutC), Sensor: (e.Low + e.High) / 2, CutC: cutC}
+	}
+	r.backup = at(p.backupElement, s.SetC, gridCutC)
+	r.heatUp = at(p.backupElement, math.Max(s.SetC, scenario.HeatUpC), gridCutC)
+	r.sun = at(p.sunElement, s.SunLimitC, sunCutC)
 	if s.Switching == 1 {
 		for _, th := range []*tank.Thermostat{&r.backup, &r.heatUp, &r.sun} {
 			th.Mode, th.DifferentialK = tank.Cycle, s.DiffK

@@ -71,16 +71,17 @@ func (b *brute) warm(dt, powerW, setC, low, high, sensor float64) (taken float64
 		b.heat(taken, from, to)
 		return taken
 	}
-	// As much as fits below the set point at the sensor, by bisection.
+	// As much as fits below the set point at the sensor and below boiling, by bisection.
 	b.kept = append(b.kept[:0], b.cells...)
 	b.heat(taken, from, to)
-	if b.cells[at] > setC {
+	over := func() bool { return b.cells[at] > setC || b.cells[to-1] > BoilingC }
+	if over() {
 		lo, hi := 0.0, taken
 		for range 25 {
 			taken = (lo + hi) / 2
 			copy(b.cells, b.kept)
 			b.heat(taken, from, to)
-			if b.cells[at] > setC {
+			if over() {
 				hi = taken
 			} else {
 				lo = taken
