@@ -159,7 +159,7 @@ func moveTo(next *scenario.Scenario, place string) {
 	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}
 	next.Weather, next.ShiftMin = "", 0
 	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
-		scenario.Zone, scenario.SummerTime} {
+		scenario.Zone, scenario.SummerTime, scenario.ColdestC} {
 		next.Known = next.Known.Without(id)
 	}
 	next.Settle()
