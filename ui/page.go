@@ -79,6 +79,7 @@ type Page struct {
 	other     *state.Store // compared with, nil if none
 	otherName string
 	minded    []care.Finding // of the house shown
+	mindedAt  mindedAt
 }
 
 // NewPage returns a page that shows a store.
@@ -366,14 +367,25 @@ func (c *Page) accuracy() string {
 
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
-	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ConverterShare,
-		simulate.ConverterStart, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
+	return c.View.Words.Text(words.AlwaysAssumed, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
 }
 
-// findings are what to mind, worst first.
+// mindedAt is what findings are of.
+type mindedAt struct {
+	house    *simulate.Prepared
+	scenario scenario.Scenario // hours and uses move in a drag under the same house
+}
+
+// findings are what to mind, worst first. They are looked for anew where the house is
+// another, never in a drag.
 func (c *Page) findings() []care.Finding {
-	list := care.Findings(c.Store.Prepared)
+	at := mindedAt{c.Store.Prepared, c.Store.Scenario}
+	if at == c.mindedAt {
+		return c.minded
+	}
+	list := append(care.Findings(at.house), care.OfTheYear(at.house, at.scenario.Backup)...)
 	sort.SliceStable(list, func(i, j int) bool { return list[i].Severity > list[j].Severity })
+	c.mindedAt = at
 	return list
 }
 

@@ -113,6 +113,9 @@ const (
 	ConverterShort
 	// ConverterCurrent: more current than it takes. Args: A, limit.
 	ConverterCurrent
+	// StepDown: whether the converter can raise the voltage decides what is bought. Args: kWh
+	// a year if it can, as it is reckoned, and if it cannot.
+	StepDown
 	codeCount
 )
 
@@ -148,6 +151,14 @@ func Findings(p *simulate.Prepared) []Finding {
 	var l findings
 	l.water(p)
 	l.electrics(p)
+	return l
+}
+
+// OfTheYear returns what years with those hours show. It runs up to two: not for every
+// frame of a drag.
+func OfTheYear(p *simulate.Prepared, b scenario.Backup) []Finding {
+	var l findings
+	l.stepDown(p, b)
 	return l
 }
 

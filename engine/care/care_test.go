@@ -28,7 +28,8 @@ func house(t *testing.T, change func(*scenario.Scenario)) *simulate.Prepared {
 // has returns a finding of a house.
 func has(t *testing.T, code Code, change func(*scenario.Scenario)) (Finding, bool) {
 	t.Helper()
-	for _, f := range Findings(house(t, change)) {
+	p := house(t, change)
+	for _, f := range append(Findings(p), OfTheYear(p, p.Scenario.Backup)...) {
 		if f.Code == code {
 			if f.Source == "" {
 				t.Errorf("finding %d has no source", code)
@@ -97,7 +98,7 @@ func TestFindings_BothSides(t *testing.T) {
 		{ReadingsImpossible, func(s *scenario.Scenario) { s.LossBy, s.EveningC, s.MorningC = scenario.LossOvernight, 55, 55 },
 			func(s *scenario.Scenario) { s.LossBy, s.EveningC, s.MorningC = scenario.LossOvernight, 55, 54.5 }, Caution},
 		{StuckBoils, none, func(s *scenario.Scenario) { s.Modules, s.LossKWh = 1, 3 }, Caution},
-		{FailedClosed, func(s *scenario.Scenario) { s.Modules, s.LossKWh = 1, 1.3 }, func(s *scenario.Scenario) { s.Modules, s.LossKWh = 1, 10 }, Caution},
+		{FailedClosed, func(s *scenario.Scenario) { s.Modules, s.LossKWh = 1, 1.05 }, func(s *scenario.Scenario) { s.Modules, s.LossKWh = 1, 10 }, Caution},
 		{GridStuck, none, func(s *scenario.Scenario) { s.ElementW, s.LossKWh = 200, 10 }, Caution},
 		{CutOutUnknown, none, cutOut(85, scenario.CutYes), Caution},
 		{CutOutUnknown, cutOut(85, scenario.CutUnknown), cutOut(85, scenario.CutYes), Caution},
@@ -133,6 +134,9 @@ func TestFindings_BothSides(t *testing.T) {
 		{GridOverload, mains(2000, 220, 250, 25), mains(2000, 250, 250, 25), Stop},
 		{GridBreaker, mains(2000, 220, 250, 10), mains(2000, 220, 250, 11), Stop},
 		{GridBreakerNear, mains(2000, 220, 250, 13), mains(2000, 220, 250, 14), Note},
+		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsBoth }, Caution},
+		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsDown }, Caution},
+		{StepDown, roof(8, 0, nil), roof(12, 0, func(s *scenario.Scenario) { s.ElementW = 3000 }), Caution},
 		{TwoSupplies, none, bare, Caution},
 		{TwoSupplies, func(s *scenario.Scenario) { s.ChangeBy = scenario.ChangeOther }, bare, Stop},
 		{InsulationLow, func(s *scenario.Scenario) { s.InsulationM = 0.99 }, func(s *scenario.Scenario) { s.InsulationM = 1 }, Stop},

@@ -123,3 +123,15 @@ func (l *findings) thermostat(s *scenario.Scenario, w *simulate.Wiring) {
 	}
 	l.find(ThermostatDC, severity, scenario.BreaksBy, "common practice, no source: contacts without a d.c. rating break some 30 V", volts, amps)
 }
+
+// stepDown compares the years with both kinds of converter where it is not known which
+// it is.
+func (l *findings) stepDown(p *simulate.Prepared, b scenario.Backup) {
+	if p.Scenario.ConverterSteps != scenario.StepsUnknown {
+		return
+	}
+	if down := p.OnlyDown(); down != nil {
+		l.find(StepDown, Caution, scenario.ConverterSteps, "a converter that only lowers the voltage looks like no less than the element's resistance (R/D^2)",
+			p.BoughtJ(b)/simulate.JPerKWh, down.BoughtJ(b)/simulate.JPerKWh)
+	}
+}
