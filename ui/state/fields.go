@@ -59,8 +59,8 @@ func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed strin
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	if err != nil {
 		problem := prepareProblem(&next, err)
-		if id == scenario.MonthGHI && problem.Code != scenario.ImpossibleSheet {
-			problem.Field, problem.Code, problem.Got = id, scenario.MonthTooBright, typed
+		if problem.Code == scenario.MonthTooBright {
+			problem.Got = typed
 		}
 		s.Refused[id] = Refused{Typed: typed, Problem: problem}
 		return
