@@ -3,7 +3,6 @@ package ui
 import (
 	"errors"
 	"math"
-	"sort"
 	"strconv"
 
 	"github.com/vugu/vugu"
@@ -368,25 +367,6 @@ func (c *Page) accuracy() string {
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
 	return c.View.Words.Text(words.AlwaysAssumed, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
-}
-
-// mindedAt is what findings are of.
-type mindedAt struct {
-	house    *simulate.Prepared
-	scenario scenario.Scenario // hours and uses move in a drag under the same house
-}
-
-// findings are what to mind, worst first. They are looked for anew where the house is
-// another, never in a drag.
-func (c *Page) findings() []care.Finding {
-	at := mindedAt{c.Store.Prepared, c.Store.Scenario}
-	if at == c.mindedAt {
-		return c.minded
-	}
-	list := append(care.Findings(at.house), care.OfTheYear(at.house, at.scenario.Backup)...)
-	sort.SliceStable(list, func(i, j int) bool { return list[i].Severity > list[j].Severity })
-	c.mindedAt = at
-	return list
 }
 
 // legend explains the middle of the dial.

@@ -121,7 +121,7 @@ func (l *findings) thermostat(s *scenario.Scenario, w *simulate.Wiring) {
 	if s.BreaksBy == scenario.BreaksStat {
 		severity = Stop
 	}
-	l.find(ThermostatDC, severity, scenario.BreaksBy, "common practice, no source: contacts without a d.c. rating break some 30 V", volts, amps)
+	l.find(ThermostatDC, severity, scenario.CoupledBy, "common practice, no source: contacts without a d.c. rating break some 30 V", volts, amps)
 }
 
 // stepDown compares the years with both kinds of converter where it is not known which

@@ -72,7 +72,7 @@ func InsulationTest(modules int, openV float64) (megohm, testV float64) {
 // strings are findings about how modules are strung and what voltage they reach.
 func (l *findings) strings(s *scenario.Scenario, w *simulate.Wiring, cold float64) {
 	if cold > s.TouchV {
-		l.find(AboveLowVoltage, Caution, scenario.ColdestC, "IEC 60364-4-41 clause 414 and IEC 61140: 120 V d.c. without ripple, dry (from memory)", cold, s.TouchV, w.ColdC)
+		l.find(AboveLowVoltage, Caution, scenario.Modules, "IEC 60364-4-41 clause 414 and IEC 61140: 120 V d.c. without ripple, dry (from memory)", cold, s.TouchV, w.ColdC)
 	}
 	if !w.Even {
 		l.find(UnevenStrings, Stop, scenario.InString, "strings side by side need the same voltage", float64(w.Modules), float64(s.InString))
