@@ -85,7 +85,7 @@ func TestLimits_Property(t *testing.T) {
 		prev = p
 		p.RunDay(s.Backup, int(s.Month), s.Sky, ws, d)
 		sunC, gridC := s.CutOuts()
-		most := min(tank.BoilingC, max(sunC, gridC, s.SetC, s.RoomC)) // it starts at its thermostat
+		most := min(tank.BoilingC, max(sunC, gridC))
 		got := hottest(d)
 		if seen = max(seen, got); got > most-1 {
 			hot++

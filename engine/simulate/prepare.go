@@ -184,13 +184,20 @@ func (p *Prepared) roomOn(day int) float64 {
 	return p.roomC
 }
 
+// reached are the temperatures to which sun and grid heat: their thermostats', or where the
+// cut-out ends it, degC.
+func (p *Prepared) reached() (sunC, gridC float64) {
+	s := &p.Scenario
+	sunC, gridC = s.CutOuts()
+	return math.Min(sunC, s.SunLimitC), math.Min(gridC, s.SetC)
+}
+
 // thermostats at their elements.
 func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
 	sunCutC, gridCutC := s.CutOuts()
 	at := func(e tank.Element, setC, cutC float64) tank.Thermostat {
-		cutC = math.Min(cutC, tank.BoilingC)
-		return tank.Thermostat{SetC: math.Min(setC, cutC), Sensor: (e.Low + e.High) / 2, CutC: cutC}
+		return tank.Thermostat{SetC: math.Min(setC, cutC), Sensor: (e.Low + e.High) / 2, CutC: math.Min(cutC, tank.BoilingC)}
 	}
 	r.backup = at(p.backupElement, s.SetC, gridCutC)
 	r.heatUp = at(p.backupElement, math.Max(s.SetC, scenario.HeatUpC), gridCutC)
