@@ -1,7 +1,6 @@
 package ui
 
 import (
-	"suncask/engine/care"
 	"suncask/engine/simulate"
 	"suncask/ui/words"
 )
@@ -29,15 +28,4 @@ func (c *Electrics) sheet() *sheet {
 		sh.rows = append(sh.rows, sheetRow{cells: []any{t(part.name), figure{part.joules / simulate.JPerKWh, 0}, figure{share, 0}}})
 	}
 	return sh
-}
-
-// severity is the class of a finding.
-func severity(f care.Finding) string {
-	switch f.Severity {
-	case care.Stop:
-		return "finding stop"
-	case care.Note:
-		return "finding remark"
-	}
-	return "finding"
 }

@@ -3,7 +3,6 @@ package ui
 import (
 	"errors"
 	"math"
-	"sort"
 	"strconv"
 
 	"github.com/vugu/vugu"
@@ -79,6 +78,7 @@ type Page struct {
 	other     *state.Store // compared with, nil if none
 	otherName string
 	minded    []care.Finding // of the house shown
+	mindedAt  mindedAt
 }
 
 // NewPage returns a page that shows a store.
@@ -366,15 +366,7 @@ func (c *Page) accuracy() string {
 
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
-	return c.View.Words.Text(words.AlwaysAssumed, 100*simulate.ConverterShare,
-		simulate.ConverterStart, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
-}
-
-// findings are what to mind, worst first.
-func (c *Page) findings() []care.Finding {
-	list := care.Findings(c.Store.Prepared)
-	sort.SliceStable(list, func(i, j int) bool { return list[i].Severity > list[j].Severity })
-	return list
+	return c.View.Words.Text(words.AlwaysAssumed, degrees(simulate.CableC), degrees(simulate.ShowerC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
 }
 
 // legend explains the middle of the dial.

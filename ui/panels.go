@@ -52,13 +52,15 @@ var panels = []panel{
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}, state.Home},
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
-	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.InString, scenario.ElementW, scenario.ElementV},
+	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.ConverterSteps, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SupplyV, scenario.CableM, scenario.CableSize,
-			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW, scenario.Insulation}, state.Home},
+			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW,
+			scenario.ConverterPct, scenario.ConverterStartW, scenario.ConverterOut, scenario.ConverterMaxV, scenario.ConverterMaxA, scenario.ConverterShortA,
+			scenario.ColdestC, scenario.MaxSystemV, scenario.MaxFuseA, scenario.BreaksBy, scenario.ChangeBy, scenario.BreakerA, scenario.DesignPct, scenario.DropPct, scenario.TouchV, scenario.Insulation}, state.Home},
 	{TankPanel, words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands, scenario.WallOf,
-			scenario.Switching, scenario.DiffK}, state.Home},
+			scenario.Switching, scenario.DiffK, scenario.StatBy, scenario.CutOutC, scenario.CutBoth}, state.Home},
 	{BackupPanel, words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
 	{SizesPanel, words.PanelSizes, nil, nil, state.Home},
@@ -147,7 +149,7 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 	switch {
 	case id >= scenario.Modules2 && id <= scenario.Face4:
 		return s.More[(id-scenario.Modules2)/3].Modules > 0
-	case id == scenario.ConverterLowV, id == scenario.ConverterHighV, id == scenario.ConverterW:
+	case id == scenario.ConverterLowV, id == scenario.ConverterHighV, id >= scenario.ConverterW && id <= scenario.ConverterStartW:
 		return s.Coupling == scenario.Converter
 	case id == scenario.LossKWh:
 		return s.LossBy == scenario.LossFigure

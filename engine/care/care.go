@@ -31,13 +31,13 @@ const (
 	// ReadingsImpossible: the night's readings cannot be. Args: evening, morning, room,
 	// degC.
 	ReadingsImpossible
-	// FailedClosed: where the water would go if the sun's thermostat stuck. Args: that
-	// temperature, at most boiling; of a usual cut-out, degC.
+	// FailedClosed: where the sun would bring the water, below boiling, if its thermostat
+	// stuck. Args: that temperature; of the cut-out, known or usual, degC.
 	FailedClosed
 	// Expands: water that a heat-up pushes out. Args: litres, hottest thermostat, degC.
 	Expands
-	// AboveLowVoltage: the strings can pass the bound of extra-low voltage. Args: volts
-	// at the coldest, bound, that temperature, degC.
+	// AboveLowVoltage: the strings can pass the voltage from which touching them counts as a
+	// danger. Args: volts at the coldest, bound, that temperature, degC.
 	AboveLowVoltage
 	// ConverterOverVoltage: above the converter's highest. Args: volts at the coldest,
 	// its highest.
@@ -67,6 +67,55 @@ const (
 	// InsulationLow: less than the test of the strings asks. Args: measured, asked, megohm;
 	// test voltage.
 	InsulationLow
+	// StoredScaldsAtOnce is StoredScalds where a second is enough. Args: hottest thermostat,
+	// limit, degC.
+	StoredScaldsAtOnce
+	// StuckBoils is FailedClosed to boiling and, in a closed tank, beyond. Args: of the
+	// cut-out, known or usual, degC.
+	StuckBoils
+	// GridStuck: the same by the grid. Args: hours from its set point to boiling; of the
+	// cut-out, degC.
+	GridStuck
+	// CutOutUnknown: no independent cut-out is known, or whether it breaks the sun too.
+	CutOutUnknown
+	// CutOutNotSun: the cut-out leaves the sun's circuit closed.
+	CutOutNotSun
+	// CutOutNear: a thermostat so near the cut-out that this trips in use. Args: set point,
+	// cut-out, degC.
+	CutOutNear
+	// CableCurrent: the cable carries less than its current. Args: the current, what it
+	// carries, A.
+	CableCurrent
+	// StageOverload: more power than a stage's plate allows. Args: watts in full sun at the
+	// coldest, allowed, on its plate.
+	StageOverload
+	// GridOverload: the grid's voltage is too high for the element. Args: watts, on the
+	// plate; % of it.
+	GridOverload
+	// GridBreaker: the element takes more than the breaker's rating. Args: amperes of an
+	// element at its plate's upper end, rating.
+	GridBreaker
+	// GridBreakerNear: only where a code asks for 1.25 times it. Args: that, rating.
+	GridBreakerNear
+	// TwoSupplies: grid and strings reach one tank.
+	TwoSupplies
+	// ModuleSystemVoltage: above what the modules bear. Args: volts at the coldest, limit.
+	ModuleSystemVoltage
+	// ModuleSystemUnknown: a voltage that not all modules bear. Args: volts at the coldest.
+	ModuleSystemUnknown
+	// NoFuseFits: no size lies between what a string asks and what its modules bear. Args:
+	// least, most, A; strings.
+	NoFuseFits
+	// ModuleFuseUnknown: strings side by side, and what their modules bear is not known.
+	// Args: current that the others can feed one of them, A; strings.
+	ModuleFuseUnknown
+	// ConverterShort: more short-circuit current than the converter bears. Args: A, limit.
+	ConverterShort
+	// ConverterCurrent: more current than it takes. Args: A, limit.
+	ConverterCurrent
+	// StepDown: whether the converter can raise the voltage decides what is bought. Args: kWh
+	// a year if it can, as it is reckoned, and if it cannot.
+	StepDown
 	codeCount
 )
 
@@ -102,6 +151,14 @@ func Findings(p *simulate.Prepared) []Finding {
 	var l findings
 	l.water(p)
 	l.electrics(p)
+	return l
+}
+
+// OfTheYear returns what years with those hours show. It runs up to two: not for every
+// frame of a drag.
+func OfTheYear(p *simulate.Prepared, b scenario.Backup) []Finding {
+	var l findings
+	l.stepDown(p, b)
 	return l
 }
 

@@ -8,85 +8,130 @@ import (
 	"suncask/engine/simulate"
 )
 
+// Sources that several findings name.
 const (
-	lowVoltageV  = 120.0 // extra-low voltage, d.c. without ripple
-	dropPct      = 3.0   // of voltage in a cable
-	isolatorOver = 1.25  // of the short circuit's current
-	fuseLeast    = 1.5   // of a string's short circuit
-	fuseMost     = 2.4
+	sourceVoltage = "rule of IEC 62548 for the highest voltage (read in a guide of it), lowest air on record"
+	sourcePlate   = "the plate's own figure"
 )
 
-// FuseWindow is what a string's fuse must be rated between, A, for modules of that
-// short circuit (IEC 62548: 1.5 to 2.4 times; read in a trade guide of it).
-func FuseWindow(shortA float64) (least, most float64) { return fuseLeast * shortA, fuseMost * shortA }
-
-// FusesNeeded tells whether the other strings can feed one of them more than its
-// modules bear as a fuse, A (IEC 62548, as FuseWindow).
-func FusesNeeded(strings int, shortA, moduleFuseA float64) bool {
-	return float64(strings-1)*shortA > moduleFuseA
-}
-
-// moduleFuse is what modules bear as a series fuse, of their short circuit, where the
-// datasheet's is not asked for (common practice, no source).
-const moduleFuse = 1.5
-
-// ColdOpenV is a string's highest voltage: Voc (1 + beta (T - 25)) of each module (rule
-// of IEC 62548; read in a guide of it).
-func ColdOpenV(modules int, openV, voltagePerK, coldC float64) float64 {
-	return float64(modules) * (openV + voltagePerK*(coldC-pv.StandardC))
-}
-
-// InsulationTest is the least insulation resistance, megohm, of strings of that highest
-// voltage, and the voltage at which it is measured (IEC 62446-1, from memory).
-func InsulationTest(openV float64) (megohm, testV float64) {
-	switch {
-	case openV < lowVoltageV:
-		return 0.5, 250
-	case openV <= 500:
-		return 1, 500
-	}
-	return 1, 1000
-}
-
 func (l *findings) electrics(p *simulate.Prepared) {
-	s := &p.Scenario
+	l.grid(p)
 	w := p.Wiring()
 	if w.Strings == 0 {
 		return
 	}
+	s := &p.Scenario
 	cold := ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
-	if cold > lowVoltageV {
-		l.find(AboveLowVoltage, Caution, scenario.Modules, "IEC 60449 band I: 120 V d.c. (from memory); coldest air of the year less 5 K", cold, lowVoltageV, w.ColdC)
-	}
-	if !w.Even {
-		l.find(UnevenStrings, Stop, scenario.InString, "strings side by side need the same voltage", float64(w.Modules), float64(s.InString))
-	}
-	least, most := FuseWindow(s.ShortA)
-	if FusesNeeded(w.Strings, s.ShortA, moduleFuse*s.ShortA) {
-		l.find(StringFuses, Caution, scenario.InString, "IEC 62548 (read in a trade guide of it)", least, most, float64(w.Strings))
-	}
-	l.find(IsolatorRating, Note, scenario.CoupledBy, "IEC 62548: full load of direct current at the highest voltage, 1.25 times the short circuit (from memory)",
-		cold, isolatorOver*s.ShortA*float64(w.Strings))
+	l.strings(s, &w, cold)
+	l.fuses(s, &w)
+	l.currents(s, &w, cold)
 	if s.Coupling == scenario.Converter {
-		if cold > s.ConverterHighV {
-			l.find(ConverterOverVoltage, Stop, scenario.ConverterHighV, "rule of IEC 62548 for the highest voltage (read in a guide of it)", cold, s.ConverterHighV)
-		}
-		if w.HotV < s.ConverterLowV {
-			l.find(ConverterUnderVoltage, Caution, scenario.ConverterLowV, "De Soto, Klein & Beckman 2006, cells of 70 degC", w.HotV, s.ConverterLowV)
-		}
+		l.converter(s, &w, cold)
 	} else {
-		l.find(ThermostatDC, Caution, scenario.CoupledBy, "common practice, no source: contacts without a d.c. rating break some 30 V", cold, w.FullA)
-		if cold > s.ElementV {
-			l.find(ElementOverVoltage, Caution, scenario.ElementV, "rated voltage of the plate", cold, s.ElementV)
+		l.element(p, &w, cold)
+	}
+	l.thermostat(s, &w)
+	supplies := Caution
+	if s.ChangeBy == scenario.ChangeOther {
+		supplies = Stop
+	}
+	l.find(TwoSupplies, supplies, scenario.ChangeBy, "common practice, no source: two supplies at one tank")
+}
+
+// grid are findings about the element on the grid.
+func (l *findings) grid(p *simulate.Prepared) {
+	s := &p.Scenario
+	share := (s.SupplyV / s.ElementV) * (s.SupplyV / s.ElementV)
+	if share > 1+pv.PlateUp {
+		severity := Caution
+		if share > overloadStop {
+			severity = Stop
 		}
-		if allowed := math.Max(s.ElementW*(1+pv.PlateUp), s.ElementW+20); w.FullW > allowed {
-			l.find(ElementOverload, Stop, scenario.ElementW, "IEC 60335-1 clause 10, +5 % or 20 W (from memory)", w.FullW, allowed)
+		l.find(GridOverload, severity, scenario.SupplyV, "P = V^2/R; bounds 5 and 15 % over the plate: common practice, no source", share*s.ElementW, s.ElementW, 100*share)
+	}
+	if s.BreakerA == scenario.Unknown {
+		return
+	}
+	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
+	switch amps := s.SupplyV / least; {
+	case amps > s.BreakerA:
+		l.find(GridBreaker, Stop, scenario.BreakerA, "I = V/R with the plate's +5 % (IEC 60335-1 clause 10, from memory)", amps, s.BreakerA)
+	case continuous*amps > s.BreakerA:
+		l.find(GridBreakerNear, Note, scenario.BreakerA, "some codes count water heaters as continuous loads (from memory)", continuous*amps, s.BreakerA)
+	}
+}
+
+const (
+	overloadStop = 1.15 // of the plate's watts
+	continuous   = 1.25 // of a continuous load's current
+)
+
+// converter are findings about what feeds the element.
+func (l *findings) converter(s *scenario.Scenario, w *simulate.Wiring, cold float64) {
+	if cold > s.ConverterMaxV {
+		l.find(ConverterOverVoltage, Stop, scenario.ConverterMaxV, sourceVoltage, cold, s.ConverterMaxV)
+	}
+	if w.HotV < s.ConverterLowV {
+		l.find(ConverterUnderVoltage, Caution, scenario.ConverterLowV, "De Soto, Klein & Beckman 2006, cells of 70 degC, behind the cable", w.HotV, s.ConverterLowV)
+	}
+	strings := float64(w.Strings)
+	if short := s.ShortA * strings; s.ConverterShortA != scenario.Unknown && short > s.ConverterShortA {
+		l.find(ConverterShort, Stop, scenario.ConverterShortA, sourcePlate, short, s.ConverterShortA)
+	}
+	if most := s.ModuleW / s.MostV * strings; s.ConverterMaxA != scenario.Unknown && most > s.ConverterMaxA {
+		l.find(ConverterCurrent, Caution, scenario.ConverterMaxA, sourcePlate, most, s.ConverterMaxA)
+	}
+}
+
+// element are findings about an element straight on the strings, or its stages.
+func (l *findings) element(p *simulate.Prepared, w *simulate.Wiring, cold float64) {
+	const source = "IEC 60335-1 clause 10: a new element may take 5 % or 20 W more than its plate (from memory)"
+	s := &p.Scenario
+	if cold > s.ElementV {
+		l.find(ElementOverVoltage, Caution, scenario.ElementV, "rated voltage of the plate", cold, s.ElementV)
+	}
+	allowed := func(plateW float64) float64 { return math.Max(plateW*(1+pv.PlateUp), plateW+20) }
+	if s.Coupling == scenario.Direct {
+		if most := allowed(s.ElementW); w.FullW > most {
+			l.find(ElementOverload, Stop, scenario.ElementW, source, w.FullW, most)
+		}
+		return
+	}
+	for i, plate := range p.StageWatts() {
+		if most := allowed(plate); w.StageW[i] > most {
+			l.find(StageOverload, Stop, scenario.Stages, source+"; as if the switch stayed there", w.StageW[i], most, plate)
 		}
 	}
-	if asked, volts := InsulationTest(cold); s.InsulationM > 0 && s.InsulationM < asked {
-		l.find(InsulationLow, Stop, scenario.Insulation, "IEC 62446-1 table of insulation resistance (from memory)", s.InsulationM, asked, volts)
+}
+
+// thermostat finds direct current that a contact made for alternating current would
+// have to break.
+func (l *findings) thermostat(s *scenario.Scenario, w *simulate.Wiring) {
+	volts, amps := w.OutV, w.OutA
+	switch {
+	case s.Coupling != scenario.Converter:
+		volts, amps = ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC), w.FullA
+	case s.ConverterOut == scenario.OutAC:
+		return
 	}
-	if w.DropPct > dropPct {
-		l.find(CableDrop, Caution, scenario.CableM, "common practice, no source", w.DropPct, dropPct)
+	if s.StatBy == scenario.StatDC || s.BreaksBy == scenario.BreaksContactor || s.BreaksBy == scenario.BreaksConverter {
+		return
+	}
+	severity := Caution
+	if s.BreaksBy == scenario.BreaksStat {
+		severity = Stop
+	}
+	l.find(ThermostatDC, severity, scenario.CoupledBy, "common practice, no source: contacts without a d.c. rating break some 30 V", volts, amps)
+}
+
+// stepDown compares the years with both kinds of converter where it is not known which
+// it is.
+func (l *findings) stepDown(p *simulate.Prepared, b scenario.Backup) {
+	if p.Scenario.ConverterSteps != scenario.StepsUnknown {
+		return
+	}
+	if down := p.OnlyDown(); down != nil {
+		l.find(StepDown, Caution, scenario.ConverterSteps, "a converter that only lowers the voltage looks like no less than the element's resistance (R/D^2)",
+			p.BoughtJ(b)/simulate.JPerKWh, down.BoughtJ(b)/simulate.JPerKWh)
 	}
 }

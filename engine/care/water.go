@@ -11,22 +11,28 @@ import (
 const (
 	storeC = 60.0 // store at 60 degC or more
 	tapC   = 50.0 // above this at a tap a mixing valve is advised
-	boilC  = 100.0
 	// showerMoreK is how much warmer than the shower its own mixer wants the supply.
 	showerMoreK = 10.0
-	cutOutC     = 88.0 // a usual independent cut-out (common practice, no source)
+	// atOnceC is where a second of water burns skin deeply.
+	atOnceC = 70.0
+	// cutOutOverK is how far a cut-out should lie above a thermostat not to trip in use
+	// (common practice, no source).
+	cutOutOverK = 5.0
 )
 
 // Seconds to a deep burn by water temperature, degC: two published tables (read on
-// secondary pages; the second is of the US Consumer Product Safety Commission).
+// secondary pages; the second is of the US Consumer Product Safety Commission) and what
+// is known of hotter water (Moritz & Henriques 1947 and public tables, from memory: at
+// 70 degC under a second).
 var burns = [...][][2]float64{
 	{{45, 10800}, {47, 2700}, {48, 1200}, {49, 600}, {51, 252}, {55, 30}, {60, 5}},
 	{{120.0/1.8 - 32/1.8, 300}, {130.0/1.8 - 32/1.8, 30}, {140.0/1.8 - 32/1.8, 6}, {150.0/1.8 - 32/1.8, 2}},
+	{{65, 2}, {155.0/1.8 - 32/1.8, 1}, {70, 1}},
 }
 
 // BurnSeconds is how long skin stands water of a temperature until it is deeply
-// burnt, s: the severer of both tables, between their values straight in the
-// logarithm; infinite below the first, that of the last above it.
+// burnt, s: the severest of the tables, between their values straight in the
+// logarithm; infinite below the first; 1 above the last, where it is less.
 func BurnSeconds(tempC float64) float64 {
 	least := math.Inf(1)
 	for _, table := range burns {
@@ -75,7 +81,11 @@ func (l *findings) water(p *simulate.Prepared) {
 		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
 	}
 	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {
-		l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, tapC, BurnSeconds(hottest))
+		if hottest >= atOnceC {
+			l.find(StoredScaldsAtOnce, Caution, scenario.SunLimitC, "Moritz & Henriques 1947 and public tables: at 70 degC under a second (from memory)", hottest, tapC)
+		} else {
+			l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, tapC, BurnSeconds(hottest))
+		}
 	}
 	below, ahead := p.BelowElements()
 	if low := below + ahead; low > 0.02*p.Litres() {
@@ -86,8 +96,48 @@ func (l *findings) water(p *simulate.Prepared) {
 			l.find(ReadingsImpossible, Caution, scenario.MorningC, "a tank cools, and not below its room", s.EveningC, s.MorningC, s.RoomC)
 		}
 	}
-	if stuck := p.StuckC(); stuck > cutOutC {
-		l.find(FailedClosed, Caution, scenario.SunLimitC, "equilibrium of the sunniest month's mean power and the standing loss; cut-out: common practice, no source", math.Min(stuck, boilC), cutOutC)
-	}
+	l.stuck(p)
+	l.cutOut(p)
 	l.find(Expands, Note, scenario.TankLitres, "density of water at 1 atm (IAPWS, computed)", Expansion(hottest)*s.TankLitres, hottest)
+}
+
+// stuck are findings about thermostats that never open.
+func (l *findings) stuck(p *simulate.Prepared) {
+	s := &p.Scenario
+	cutC := s.CutOutC
+	if cutC == scenario.Unknown {
+		cutC = scenario.UsualCutOutC
+	}
+	switch stuck := p.StuckC(); {
+	case stuck >= tank.BoilingC:
+		l.find(StuckBoils, Caution, scenario.SunLimitC, "equilibrium of the sunniest month's mean power and the standing loss, above 100 degC", cutC)
+	case stuck > cutC:
+		l.find(FailedClosed, Caution, scenario.SunLimitC, "equilibrium of the sunniest month's mean power and the standing loss; usual cut-out: common practice, no source", stuck, cutC)
+	}
+	if hours, ok := p.GridStuckHours(); ok {
+		l.find(GridStuck, Caution, scenario.SetC, "heat balance of the water above the grid's element, nobody drawing", hours, cutC)
+	}
+}
+
+// cutOut are findings about what ends heating when a thermostat does not.
+func (l *findings) cutOut(p *simulate.Prepared) {
+	const source = "common practice, no source: an independent cut-out, reset by hand, in every tank that is heated by two supplies"
+	s := &p.Scenario
+	sun := p.Wiring().Strings > 0
+	switch {
+	case sun && s.CutBoth == scenario.CutNo:
+		l.find(CutOutNotSun, Stop, scenario.CutBoth, source)
+	case s.CutOutC == scenario.Unknown, sun && s.CutBoth == scenario.CutUnknown:
+		l.find(CutOutUnknown, Caution, scenario.CutOutC, source)
+	}
+	if s.CutOutC == scenario.Unknown {
+		return
+	}
+	near := s.SetC
+	if sun && s.CutBoth != scenario.CutNo {
+		near = math.Max(near, s.SunLimitC)
+	}
+	if near >= s.CutOutC-cutOutOverK {
+		l.find(CutOutNear, Caution, scenario.CutOutC, "common practice, no source", near, s.CutOutC)
+	}
 }

@@ -5,7 +5,10 @@ package cells
 
 import "math"
 
-const heatCapacity = 4180.0 // J/(L K)
+const (
+	heatCapacity = 4180.0 // J/(L K)
+	boilingC     = 100.0
+)
 
 // Tank is a tank of equal cells.
 type Tank struct {
@@ -137,16 +140,17 @@ func (t *Tank) Warm(dt, powerW, setC, low, high, sensor float64) (taken float64)
 		t.heat(taken, from, to)
 		return taken
 	}
-	// As much as fits below the set point at the sensor, by bisection.
+	// As much as fits below the set point at the sensor and below boiling, by bisection.
 	t.kept = append(t.kept[:0], t.C...)
 	t.heat(taken, from, to)
-	if t.C[at] > setC {
+	over := func() bool { return t.C[at] > setC || t.C[to-1] > boilingC }
+	if over() {
 		lo, hi := 0.0, taken
 		for range 25 {
 			taken = (lo + hi) / 2
 			copy(t.C, t.kept)
 			t.heat(taken, from, to)
-			if t.C[at] > setC {
+			if over() {
 				hi = taken
 			} else {
 				lo = taken

@@ -26,7 +26,9 @@ func (d Direct) Into(s Strings) Split {
 func (d Direct) into(s Strings, most float64) Split {
 	volts, amps := s.IntoOhms(d.ElementOhms + d.CableOhms)
 	p := Split{Volts: volts, Amps: amps, MaximumW: most, CableW: amps * amps * d.CableOhms, ElementW: amps * amps * d.ElementOhms}
-	p.CouplingW = most - p.CableW - p.ElementW
+	p.MaximumW = max(most, volts*amps) // no more than rounding above it
+	p.CouplingW = p.MaximumW - volts*amps
+	p.ElementW = volts*amps - p.CableW
 	return p
 }
 
@@ -46,36 +48,6 @@ func (d Staged) Into(s Strings) (best Split) {
 		}
 	}
 	return best
-}
-
-// Converter is a tracking converter between the strings and the element.
-type Converter struct {
-	LeastV, MostV float64 // voltages at which it tracks; outside the strings sit at the nearer
-	StartW        float64 // below this input nothing flows
-	SelfW         float64 // its own use while it runs
-	Share         float64 // of the rest that goes on, 0 to 1
-	MostW         float64 // highest output
-	MaxOutV       float64 // highest output voltage
-	MaxOutA       float64 // highest output current
-	ElementOhms   float64
-	CableOhms     float64 // of the cable before it
-}
-
-// Into returns the split with the strings at the converter's point of most power.
-func (c *Converter) Into(s Strings) Split {
-	volts, amps, maxima := s.tracked(c.LeastV, c.MostV)
-	p := Split{Volts: volts, Amps: amps, MaximumW: maxima}
-	p.CouplingW = p.MaximumW - volts*amps
-	p.CableW = amps * amps * c.CableOhms
-	in := volts*amps - p.CableW
-	out := math.Max(0, in*c.Share-c.SelfW)
-	if in < c.StartW {
-		out = 0
-	}
-	p.ConverterW = in - out
-	p.ElementW = min(out, c.MostW, c.MaxOutV*c.MaxOutV/c.ElementOhms, c.MaxOutA*c.MaxOutA*c.ElementOhms)
-	p.OverW = out - p.ElementW
-	return p
 }
 
 // maxima is the sum of the strings' own maxima, W.
@@ -108,9 +80,11 @@ func HighShare(mean, high, low float64) float64 {
 func TwoStates(mean, high, low Split, share float64) Split {
 	of := func(part func(*Split) float64) float64 { return TwoState(part(&mean), part(&high), part(&low), share) }
 	return Split{
-		MaximumW:  of(func(p *Split) float64 { return p.MaximumW }),
-		CouplingW: of(func(p *Split) float64 { return p.CouplingW }),
-		CableW:    of(func(p *Split) float64 { return p.CableW }),
-		ElementW:  of(func(p *Split) float64 { return p.ElementW }),
+		MaximumW:   of(func(p *Split) float64 { return p.MaximumW }),
+		CouplingW:  of(func(p *Split) float64 { return p.CouplingW }),
+		CableW:     of(func(p *Split) float64 { return p.CableW }),
+		ConverterW: of(func(p *Split) float64 { return p.ConverterW }),
+		OverW:      of(func(p *Split) float64 { return p.OverW }),
+		ElementW:   of(func(p *Split) float64 { return p.ElementW }),
 	}
 }

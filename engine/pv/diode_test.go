@@ -293,8 +293,9 @@ func TestStrings_Property(t *testing.T) {
 	}
 }
 
+// Tinned copper has up to 3.1 % more resistance than plain, of which published cases are.
 func TestCable_IEC60228(t *testing.T) {
-	var b struct {
+	var plain struct {
 		Rows [][2]float64
 		Warm []struct {
 			Mm2  float64
@@ -302,26 +303,44 @@ func TestCable_IEC60228(t *testing.T) {
 			Drop float64 `json:"loop_drop_V_20m_8p71A_50C"`
 		}
 	}
-	published.Block(t, "pv.json", "cable", &b)
-	if len(b.Rows) != len(CableSizes()) || len(b.Warm) != 6 {
-		t.Fatalf("%d and %d rows", len(b.Rows), len(b.Warm))
+	var tinned struct {
+		Rows [][3]float64
+		Loop float64 `json:"loop_15m_4mm2_50C_ohm"`
+		Loss float64 `json:"loss_pct"`
 	}
-	for _, r := range b.Rows {
+	published.Block(t, "pv.json", "cable", &plain)
+	published.Block(t, "pv.json", "cable_tinned", &tinned)
+	if len(plain.Rows) != len(CableSizes()) || len(tinned.Rows) != len(CableSizes()) || len(plain.Warm) != 6 {
+		t.Fatalf("%d, %d and %d rows", len(plain.Rows), len(tinned.Rows), len(plain.Warm))
+	}
+	over := map[float64]float64{}
+	for i, r := range tinned.Rows {
 		got, ok := CableOhms(500, r[0], 20)
-		if nearRel(t, "ohm/km", got, r[1], 1e-12); !ok {
-			t.Errorf("%g mm2 is not known", r[0])
+		amps, known := CableAmps(r[0])
+		if nearRel(t, "ohm/km", got, r[1], 1e-12); !ok || !known || amps != r[2] {
+			t.Errorf("%g mm2: %g A, want %g", r[0], amps, r[2])
+		}
+		over[r[0]] = r[1] / plain.Rows[i][1]
+		if over[r[0]] < 1.01 || over[r[0]] > 1.032 {
+			t.Errorf("%g mm2: %.3f times plain copper", r[0], over[r[0]])
 		}
 	}
-	for _, r := range b.Warm {
+	for _, r := range plain.Warm {
 		for at, want := range r.R {
 			warm, _ := strconv.ParseFloat(at, 64)
 			got, _ := CableOhms(500, r.Mm2, warm)
-			nearRel(t, "warm", got, want, 1e-5)
+			nearRel(t, "warm", got, want*over[r.Mm2], 1e-5)
 		}
 		loop, _ := CableOhms(20, r.Mm2, 50)
-		nearRel(t, "drop", 8.71*loop, r.Drop, 1e-4)
+		nearRel(t, "drop", 8.71*loop, r.Drop*over[r.Mm2], 1e-4)
 	}
+	loop, _ := CableOhms(15, 4, 50)
+	nearRel(t, "15 m of 4 mm2", loop, tinned.Loop, 0.0001/0.17)
+	nearRel(t, "loss, %", 100*loop*12.987/184.8, tinned.Loss, 0.002)
 	if _, ok := CableOhms(10, 3, 20); ok {
+		t.Error("3 mm2 is not a size")
+	}
+	if _, ok := CableAmps(3); ok {
 		t.Error("3 mm2 is not a size")
 	}
 }

@@ -71,7 +71,7 @@ func TestConverter_Split_Property(t *testing.T) {
 			two := m.At(1100*r.Float64(), -10+80*r.Float64())
 			s = append(s, two.Series(1+r.IntN(12)))
 		}
-		c := Converter{LeastV: 60, MostV: 250, StartW: 20, SelfW: 4, Share: 0.96, MostW: 1500, MaxOutV: 230, MaxOutA: 8, ElementOhms: 26.45, CableOhms: 0.2}
+		c := Converter{LeastV: 60, MostV: 250, StartW: 20, Losses: CurveOf(0.96), OnlyDown: r.IntN(2) == 0, MostW: 1500, MaxOutV: 230, MaxOutA: 8, ElementOhms: 26.45, CableOhms: 0.2}
 		for name, p := range map[string]Split{
 			"converter": c.Into(s), "direct": Direct{26.45, 0.2}.Into(s), "staged": Staged{[]float64{10, 26.45, 60}, 0.2}.Into(s),
 		} {
@@ -79,8 +79,8 @@ func TestConverter_Split_Property(t *testing.T) {
 			if math.Abs(sum-p.MaximumW) > 1e-9*(1+p.MaximumW) {
 				t.Errorf("%s: parts are %g W of %g", name, sum, p.MaximumW)
 			}
-			for _, part := range []float64{p.CouplingW + 1e-5*p.MaximumW, p.CableW, p.ConverterW, p.OverW, p.ElementW} {
-				if part < -1e-9 {
+			for _, part := range []float64{p.CouplingW, p.CableW, p.ConverterW, p.OverW, p.ElementW} {
+				if part < 0 {
 					t.Errorf("%s: %+v", name, p)
 				}
 			}
@@ -93,8 +93,8 @@ func TestConverter_Split_Property(t *testing.T) {
 		}
 	}
 	full := m.At(1000, 25)
-	c := Converter{LeastV: 60, MostV: 250, StartW: 20, Share: 0.96, MostW: 5000, MaxOutV: 230, MaxOutA: 50, ElementOhms: 26.45}
-	if p := c.Into(Strings{full.Series(4)}); math.Abs(p.ElementW-0.96*4*270.01) > 0.1 {
+	c := Converter{LeastV: 60, MostV: 250, StartW: 20, Losses: CurveOf(0.96), MostW: 5000, MaxOutV: 230, MaxOutA: 50, ElementOhms: 26.45}
+	if p := c.Into(Strings{full.Series(4)}); math.Abs(p.ElementW-CurveOf(0.96).OutW(4*270.01, 5000)) > 0.1 {
 		t.Errorf("four modules of 270 W give %g W", p.ElementW)
 	}
 	if p := c.Into(Strings{full.Series(1)}); p.ElementW != 0 {
@@ -109,7 +109,7 @@ func TestConverter_Split_Property(t *testing.T) {
 // either there or not (sharp) is off by more, and is printed, not asserted.
 func TestTwoState_Minutes(t *testing.T) {
 	m := module60(t)
-	power := func(g float64) float64 {
+	againstMinutes(t, func(g float64) float64 {
 		if g <= 0 {
 			return 0
 		}
@@ -117,10 +117,28 @@ func TestTwoState_Minutes(t *testing.T) {
 		d := one.Series(7)
 		v, i := d.IntoOhms(26.45)
 		return v * i
-	}
+	}, true)
+}
+
+// The same for a converter that only lowers the voltage, with four in series: the means err
+// to the high side there, as more light no longer brings its share.
+func TestTwoState_OnlyDownMinutes(t *testing.T) {
+	m := module60(t)
+	c := Converter{LeastV: 30, MostV: 450, StartW: 20, Losses: CurveOf(0.96), MostW: 3000, MaxOutV: 230, MaxOutA: 100, ElementOhms: 26.45, OnlyDown: true}
+	againstMinutes(t, func(g float64) float64 {
+		if g <= 0 {
+			return 0
+		}
+		one := m.At(g, 20+g/31.84)
+		return c.Into(Strings{one.Series(4)}).ElementW
+	}, false)
+}
+
+// againstMinutes compares hours' power with that of their minutes.
+func againstMinutes(t *testing.T, power func(g float64) float64, meansLow bool) {
 	r := rand.New(rand.NewPCG(11, 12))
 	for _, sharp := range []float64{1.5, 2.5, 20} {
-		worst, mean, low := 0.0, 0.0, 0.0
+		worst, mean, least, most := 0.0, 0.0, 0.0, 0.0
 		for range 60 {
 			around := 0.12 + 0.35*r.Float64() // of clear light comes from the sky
 			thick := 3 * (r.Float64() - 0.5)
@@ -144,9 +162,12 @@ func TestTwoState_Minutes(t *testing.T) {
 			}
 			worst = math.Max(worst, math.Abs(hours/minutes-1))
 			mean += math.Abs(hours/minutes-1) / 60
-			low = math.Min(low, means/minutes-1)
+			least, most = math.Min(least, means/minutes-1), math.Max(most, means/minutes-1)
 		}
-		t.Logf("sharpness %g: mean %.1f %%, worst day %.1f %%; from the means alone %.1f %%", sharp, 100*mean, 100*worst, 100*low)
+		t.Logf("sharpness %g: mean %.1f %%, worst day %.1f %%; from the means alone %.1f to %.1f %%", sharp, 100*mean, 100*worst, 100*least, 100*most)
+		if meansLow != (-least > most) {
+			t.Errorf("sharpness %g: the means alone are off by %.1f to %.1f %%", sharp, 100*least, 100*most)
+		}
 		if sharp < 10 && (mean > 0.04 || worst > 0.10) {
 			t.Errorf("sharpness %g: a day's energy is off by %.1f %% on average, %.1f %% at worst", sharp, 100*mean, 100*worst)
 		}

@@ -59,6 +59,9 @@ const (
 	MostV
 	ShortA
 	VoltPct
+	ColdestC
+	MaxSystemV
+	MaxFuseA
 	InString
 	CableM
 	CableSize
@@ -67,8 +70,20 @@ const (
 	ConverterLowV
 	ConverterHighV
 	ConverterW
+	ConverterMaxV
+	ConverterMaxA
+	ConverterShortA
+	ConverterOut
+	ConverterSteps
+	ConverterPct
+	ConverterStartW
 	ElementV
 	SupplyV
+	BreakerA
+	ChangeBy
+	DesignPct
+	TouchV
+	DropPct
 	Price
 	LowPrice
 	LowFrom
@@ -118,6 +133,10 @@ const (
 	PipeLoss
 	Switching
 	DiffK
+	StatBy
+	BreaksBy
+	CutOutC
+	CutBoth
 	SoilPct
 	MismatchPct
 	AgeYears
@@ -185,8 +204,17 @@ type Field struct {
 	Unit           Unit
 	Min, Max, Step float64             // of a choice: 0, the last, 1
 	Choices        []string            // as links write them
+	Optional       bool                // a number that may be Unknown: an empty box
 	at             func(*Scenario) any // of numbers and choices: a pointer to the value
 }
+
+// Unknown stands for an optional number that nobody gave; links write it as none.
+const Unknown = -1.0
+
+const noneText = "none"
+
+// Empty tells whether a value stands for none.
+func (f *Field) Empty(v float64) bool { return f.Optional && v == Unknown }
 
 // Fields returns the table, in the order of the IDs.
 func Fields() []Field { return fields[:] }
@@ -228,6 +256,9 @@ func (f *Field) ofSteps(n int64) float64 { return f.ofParts(parts * n) }
 // Snap returns the field's exact value next to v, which must be one that Check
 // accepts.
 func (f *Field) Snap(v float64) float64 {
+	if f.Empty(v) {
+		return v
+	}
 	if f.Fine() {
 		return f.ofParts(int64(math.Round(v / f.Step * parts)))
 	}
@@ -349,6 +380,9 @@ var fields = [fieldCount]Field{
 	{ID: MostV, Key: "vmp", Unit: Volt, Min: 4, Max: 180, Step: 0.1, at: func(s *Scenario) any { return &s.MostV }},
 	{ID: ShortA, Key: "isc", Unit: Ampere, Min: 0.1, Max: 40, Step: 0.01, at: func(s *Scenario) any { return &s.ShortA }},
 	{ID: VoltPct, Key: "voctc", Unit: PercentPerKelvin, Min: -0.6, Max: -0.1, Step: 0.01, at: func(s *Scenario) any { return &s.VoltPct }},
+	{ID: ColdestC, Key: "coldest", Unit: Celsius, Min: -60, Max: 25, Step: 1, at: func(s *Scenario) any { return &s.ColdestC }},
+	{ID: MaxSystemV, Key: "maxsys", Unit: Volt, Min: 50, Max: 1500, Step: 10, Optional: true, at: func(s *Scenario) any { return &s.MaxSystemV }},
+	{ID: MaxFuseA, Key: "maxfuse", Unit: Ampere, Min: 1, Max: 60, Step: 0.5, Optional: true, at: func(s *Scenario) any { return &s.MaxFuseA }},
 	{ID: InString, Key: "string", Unit: Piece, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.InString }},
 	{ID: CableM, Key: "cable", Unit: Metre, Min: 0, Max: 200, Step: 1, at: func(s *Scenario) any { return &s.CableM }},
 	{ID: CableSize, Key: "mm2", Kind: Choice, Max: 8, Step: 1, Choices: []string{"1.5", "2.5", "4", "6", "10", "16", "25", "35", "50"}, at: func(s *Scenario) any { return &s.CableSize }},
@@ -357,8 +391,20 @@ var fields = [fieldCount]Field{
 	{ID: ConverterLowV, Key: "convlow", Unit: Volt, Min: 5, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.ConverterLowV }},
 	{ID: ConverterHighV, Key: "convhigh", Unit: Volt, Min: 10, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.ConverterHighV }},
 	{ID: ConverterW, Key: "convw", Unit: Watt, Min: 100, Max: 20000, Step: 10, at: func(s *Scenario) any { return &s.ConverterW }},
+	{ID: ConverterMaxV, Key: "convmax", Unit: Volt, Min: 10, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.ConverterMaxV }},
+	{ID: ConverterMaxA, Key: "conva", Unit: Ampere, Min: 1, Max: 200, Step: 0.1, Optional: true, at: func(s *Scenario) any { return &s.ConverterMaxA }},
+	{ID: ConverterShortA, Key: "convsc", Unit: Ampere, Min: 1, Max: 200, Step: 0.1, Optional: true, at: func(s *Scenario) any { return &s.ConverterShortA }},
+	{ID: ConverterOut, Key: "convout", Kind: Choice, Max: 2, Step: 1, Choices: []string{"unknown", "ac", "dc"}, at: func(s *Scenario) any { return &s.ConverterOut }},
+	{ID: ConverterSteps, Key: "convsteps", Kind: Choice, Max: 2, Step: 1, Choices: []string{"unknown", "both", "down"}, at: func(s *Scenario) any { return &s.ConverterSteps }},
+	{ID: ConverterPct, Key: "conveff", Unit: Percent, Min: 80, Max: 99, Step: 0.5, at: func(s *Scenario) any { return &s.ConverterPct }},
+	{ID: ConverterStartW, Key: "convstart", Unit: Watt, Min: 0, Max: 500, Step: 5, at: func(s *Scenario) any { return &s.ConverterStartW }},
 	{ID: ElementV, Key: "volts", Unit: Volt, Min: 12, Max: 480, Step: 1, at: func(s *Scenario) any { return &s.ElementV }},
 	{ID: SupplyV, Key: "mains", Unit: Volt, Min: 90, Max: 260, Step: 1, at: func(s *Scenario) any { return &s.SupplyV }},
+	{ID: BreakerA, Key: "breaker", Unit: Ampere, Min: 2, Max: 125, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.BreakerA }},
+	{ID: ChangeBy, Key: "change", Kind: Choice, Max: 3, Step: 1, Choices: []string{"unknown", "interlocked", "two-elements", "other"}, at: func(s *Scenario) any { return &s.ChangeBy }},
+	{ID: DesignPct, Key: "ifactor", Unit: Percent, Min: 100, Max: 160, Step: 1, at: func(s *Scenario) any { return &s.DesignPct }},
+	{ID: TouchV, Key: "touchv", Unit: Volt, Min: 30, Max: 120, Step: 1, at: func(s *Scenario) any { return &s.TouchV }},
+	{ID: DropPct, Key: "drop", Unit: Percent, Min: 0.5, Max: 10, Step: 0.5, at: func(s *Scenario) any { return &s.DropPct }},
 	{ID: Price, Key: "price", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.Price }},
 	{ID: LowPrice, Key: "low", Unit: MoneyPerKWh, Min: 0, Max: 100000, Step: 0.001, at: func(s *Scenario) any { return &s.LowPrice }},
 	{ID: LowFrom, Key: "lowfrom", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: func(s *Scenario) any { return &s.LowFrom }},
@@ -408,9 +454,13 @@ var fields = [fieldCount]Field{
 	{ID: PipeLoss, Key: "pipeloss", Unit: WattPerKelvin, Min: 0, Max: 5, Step: 0.05, at: func(s *Scenario) any { return &s.PipeLossW }},
 	{ID: Switching, Key: "switching", Kind: Choice, Max: 1, Step: 1, Choices: []string{"hold", "cycle"}, at: func(s *Scenario) any { return &s.Switching }},
 	{ID: DiffK, Key: "diff", Unit: Kelvin, Min: 1, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.DiffK }},
+	{ID: StatBy, Key: "stat", Kind: Choice, Max: 3, Step: 1, Choices: []string{"unknown", "ac", "dc", "electronic"}, at: func(s *Scenario) any { return &s.StatBy }},
+	{ID: BreaksBy, Key: "breaks", Kind: Choice, Max: 3, Step: 1, Choices: []string{"unknown", "stat", "contactor", "converter"}, at: func(s *Scenario) any { return &s.BreaksBy }},
+	{ID: CutOutC, Key: "cutout", Unit: Celsius, Min: 50, Max: 99, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.CutOutC }},
+	{ID: CutBoth, Key: "cutboth", Kind: Choice, Max: 2, Step: 1, Choices: []string{"unknown", "yes", "no"}, at: func(s *Scenario) any { return &s.CutBoth }},
 	{ID: SoilPct, Key: "soil", Unit: Percent, Min: 0, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.SoilPct }},
 	{ID: MismatchPct, Key: "mismatch", Unit: Percent, Min: 0, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.MismatchPct }},
 	{ID: AgeYears, Key: "age", Unit: Year, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.AgeYears }},
-	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, at: func(s *Scenario) any { return &s.InsulationM }},
+	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, Optional: true, at: func(s *Scenario) any { return &s.InsulationM }},
 	{ID: ValveC, Key: "valve", Unit: Celsius, Min: 0, Max: 70, Step: 1, at: func(s *Scenario) any { return &s.ValveC }},
 }

@@ -27,6 +27,9 @@ func TestLink_OpensForEver(t *testing.T) {
 		s.Known = AllFields()
 		now := "&" + Encode(&s) + "&"
 		for _, field := range strings.Split(fields, "&")[1:] { // the first is the version
+			if field == "insulation=0" && strings.HasPrefix(fields, "v=1&") {
+				field = "insulation=none" // what was not measured is written so since version 2
+			}
 			if !strings.Contains(now, "&"+field+"&") {
 				t.Errorf("%s: %s has become another", link, field)
 			}

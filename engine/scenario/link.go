@@ -39,6 +39,9 @@ func (f *Field) write(s *Scenario) string {
 	case f.Kind == Choice:
 		return f.Choices[int(f.Get(s))]
 	}
+	if f.Empty(f.Get(s)) {
+		return noneText
+	}
 	if f.Fine() {
 		return strconv.FormatFloat(math.Round(f.Get(s)/f.Step*parts)/parts, 'f', -1, 64)
 	}
@@ -100,6 +103,9 @@ func Decode(fragment string) (Scenario, []Problem) {
 		s.Known = s.Known.With(f.ID)
 	}
 	if versionOf(fragment) == 1 {
+		if s.InsulationM == 0 { // version 1 wrote so what was not measured
+			s.InsulationM = Unknown
+		}
 		s.settleFirst()
 		s.renew()
 	} else {
@@ -170,6 +176,8 @@ func (f *Field) read(s *Scenario, value string) *Problem {
 			}
 		}
 		return &Problem{Field: f.ID, Code: UnknownChoice}
+	case f.Optional && value == noneText:
+		f.Set(s, Unknown)
 	default:
 		v, ok := f.readSteps(value)
 		if !ok {

@@ -93,6 +93,9 @@ func (s *Scenario) problem(f *Field) *Problem {
 
 // Check returns what is wrong with a number for a field, nil if nothing is.
 func (f *Field) Check(v float64) *Problem {
+	if f.Empty(v) {
+		return nil
+	}
 	got := fmt.Sprintf("%.6g", v)
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return &Problem{Field: f.ID, Code: NotANumber, Got: got, Min: f.Min, Max: f.Max}

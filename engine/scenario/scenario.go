@@ -164,21 +164,36 @@ type Scenario struct {
 	AzimuthDeg float64           // clockwise from north
 	More       [MorePlanes]Plane // other planes of the roof
 
-	OpenV    float64 // of a module's datasheet: open circuit
-	MostV    float64 // at maximum power
-	ShortA   float64 // short circuit
-	VoltPct  float64 // change of the open circuit's voltage, % a kelvin
-	InString int     // modules in series; 0: all of a plane
-	CableM   float64 // from the roof to the element, one way
+	OpenV      float64 // of a module's datasheet: open circuit
+	MostV      float64 // at maximum power
+	ShortA     float64 // short circuit
+	VoltPct    float64 // change of the open circuit's voltage, % a kelvin
+	ColdestC   float64 // lowest air on record, see ColdestUnderK
+	MaxSystemV float64 // that the modules bear as a string; Unknown
+	MaxFuseA   float64 // that they bear as a series fuse; Unknown
+	InString   int     // modules in series; 0: all of a plane
+	CableM     float64 // from the roof to the element, one way
 
-	CableSize      int8 // index of pv.CableSizes
-	Coupling       Coupling
-	Stages         string  // rated watts of the staged resistances, see ReadStages
-	ConverterLowV  float64 // where its tracking begins and ends
-	ConverterHighV float64
-	ConverterW     float64
-	ElementV       float64 // rated
-	SupplyV        float64 // of the grid at the element
+	CableSize       int8 // index of pv.CableSizes
+	Coupling        Coupling
+	Stages          string  // rated watts of the staged resistances, see ReadStages
+	ConverterLowV   float64 // where its tracking begins and ends
+	ConverterHighV  float64
+	ConverterW      float64
+	ConverterMaxV   float64 // highest that it bears
+	ConverterMaxA   float64 // highest that it takes; Unknown
+	ConverterShortA float64 // highest short circuit's that it bears; Unknown
+	ConverterOut    int8    // OutUnknown and so on
+	ConverterSteps  int8    // StepsUnknown and so on
+	ConverterPct    float64 // European weighted efficiency
+	ConverterStartW float64 // of the strings, at which it starts
+	ElementV        float64 // rated
+	SupplyV         float64 // of the grid at the element
+	BreakerA        float64 // of the grid's circuit; Unknown
+	ChangeBy        int8    // how grid and sun change over, ChangeUnknown and so on
+	DesignPct       float64 // of the short circuit's current, for which the strings' circuit is chosen
+	TouchV          float64 // voltage up to which touching is taken as less of a danger
+	DropPct         float64 // of the voltage, that the cable may take
 
 	Price    float64 // a kWh
 	LowPrice float64 // a kWh in the low-price hours
@@ -232,11 +247,15 @@ type Scenario struct {
 	PipeLossW   float64 // of pipes and what circulates in them, W/K, beside the tank's own loss
 	Switching   int8    // 0: thermostats hold their set point, 1: they switch with DiffK
 	DiffK       float64
+	StatBy      int8    // what the thermostat can break, StatUnknown and so on
+	BreaksBy    int8    // what breaks the sun's circuit, BreaksUnknown and so on
+	CutOutC     float64 // of the independent cut-out; Unknown: UsualCutOutC
+	CutBoth     int8    // whether it breaks both supplies, 0: unknown, 1: yes, 2: no
 	SoilPct     float64 // of the light, by dirt
 	MismatchPct float64
 	AgeYears    int     // of the modules, see AgePctAYear
 	ValveC      float64 // a thermostatic mixing valve lets no more through; 0: none
-	InsulationM float64 // measured between the strings and earth; 0: not measured
+	InsulationM float64 // measured between the strings and earth, megohm; Unknown: not measured
 
 	Known FieldSet // fields that somebody confirmed; the others are assumed
 }

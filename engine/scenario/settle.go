@@ -15,6 +15,11 @@ const ShortOverMost = 1.0623
 // ShortOverMost.
 const MostOverOpen = 0.8387
 
+// ColdestUnderK is by how much the lowest air on record is taken to lie below the mean of
+// the coldest month: typical years of 13 stations come 6 to 16 K below it (computed), and
+// a record lies below those (assumption).
+const ColdestUnderK = 20.0
+
 // Settle brings assumed values that follow from others into line with them: the clock
 // of the place, the short circuit of modules of other watts.
 func (s *Scenario) Settle() {
@@ -32,6 +37,9 @@ func (s *Scenario) settleFirst() {
 	if !s.Known.Has(ShortA) {
 		s.ShortA = math.Max(0.1, math.Min(40, math.Round(ShortOverMost*s.ModuleW/s.MostV*100)/100))
 	}
+	if !s.Known.Has(ConverterMaxV) {
+		s.ConverterMaxV = s.ConverterHighV
+	}
 	if !s.Known.Has(SupplyV) {
 		s.SupplyV = math.Min(FieldOf(SupplyV).Max, math.Max(FieldOf(SupplyV).Min, s.ElementV))
 	}
@@ -44,6 +52,13 @@ func (s *Scenario) settleFirst() {
 	f, ok := climate.Locate(s.Place)
 	if !ok {
 		return
+	}
+	if !s.Known.Has(ColdestC) {
+		coldest := math.Inf(1)
+		for _, c := range s.TempC.Over(f.TempC) {
+			coldest = math.Min(coldest, c)
+		}
+		s.ColdestC = math.Max(FieldOf(ColdestC).Min, math.Min(FieldOf(ColdestC).Max, math.Floor(coldest-ColdestUnderK)))
 	}
 	if !s.Known.Has(GridCO2) {
 		c, _ := tariff.Carbon(f.Country)

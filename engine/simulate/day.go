@@ -210,6 +210,7 @@ func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	for i := range p.uses {
 		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i), ws.served[i].BeforeLitres / p.uses[i].Flow})
 	}
-	p.fill(ws, math.Max(p.Scenario.SetC, p.Scenario.SunLimitC))
+	sunC, gridC := p.reached()
+	p.fill(ws, math.Max(sunC, gridC))
 	out.FullL = r.usable(coldC)
 }

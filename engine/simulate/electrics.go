@@ -15,11 +15,14 @@ type Wiring struct {
 	InString int // of the longest string
 	Strings  int // side by side, of all planes
 	Even     bool
-	ColdC    float64 // coldest air of the year less ColdMarginK
-	HotV     float64 // at maximum power, cells of HotCellC
+	ColdC    float64 // lowest air on record: the strings' voltage is highest then
+	HotV     float64 // at maximum power behind the cable, cells of HotCellC
 	FullV    float64 // at the operating point in StandardWm2, cells of 25 degC
 	FullA    float64
-	FullW    float64 // into the element, cells of ColdC
+	FullW    float64   // into the element, cells of the year's coldest air less ColdMarginK
+	StageW   []float64 // into each of the stages by itself then
+	OutV     float64   // at the element, with FullW
+	OutA     float64
 	DropPct  float64 // of the voltage, lost in the cable then
 }
 
@@ -32,13 +35,15 @@ const (
 // Wiring returns the figures of the strings; none without modules.
 func (p *Prepared) Wiring() Wiring {
 	s := &p.Scenario
-	w := Wiring{Modules: s.Modules, Even: true, ColdC: math.Inf(1)}
-	for day := range climate.Days {
-		for _, c := range p.Weather.AirC[day] {
-			w.ColdC = math.Min(w.ColdC, c)
+	w := Wiring{Modules: s.Modules, Even: true}
+	fullC := p.coldestAirC() - ColdMarginK
+	w.ColdC = s.ColdestC
+	if p.file != nil {
+		w.ColdC = math.Min(w.ColdC, p.coldestAirC())
+		if !s.Known.Has(scenario.ColdestC) {
+			w.ColdC = math.Min(w.ColdC, fullC)
 		}
 	}
-	w.ColdC -= ColdMarginK
 	for i, plane := range s.Planes() {
 		if plane.Modules == 0 {
 			continue
@@ -54,20 +59,38 @@ func (p *Prepared) Wiring() Wiring {
 	if w.Strings == 0 {
 		return w
 	}
-	hot := p.chain.module.At(pv.StandardWm2, HotCellC)
-	v, _ := hot.MaximumPower()
-	w.HotV = v * float64(w.InString)
+	ohms := p.chain.direct.CableOhms
+	v, amps := p.strings(pv.StandardWm2, HotCellC).MaximumPower(0, math.Inf(1))
+	w.HotV = v - amps*ohms
 	into := p.chain.direct.Into
 	if s.Coupling == scenario.Converter {
 		into = p.chain.converter.Into
 	}
 	full := into(p.strings(pv.StandardWm2, pv.StandardC))
 	w.FullV, w.FullA = full.Volts, full.Amps
-	w.FullW = into(p.strings(pv.StandardWm2, w.ColdC)).ElementW
+	cold := p.strings(pv.StandardWm2, fullC)
+	w.FullW = into(cold).ElementW
+	w.OutV, w.OutA = math.Sqrt(w.FullW*p.ElementOhms()), math.Sqrt(w.FullW/p.ElementOhms())
+	if s.Coupling == scenario.Staged {
+		for _, stage := range p.chain.staged.Ohms {
+			w.StageW = append(w.StageW, pv.Direct{ElementOhms: stage, CableOhms: ohms}.Into(cold).ElementW)
+		}
+	}
 	if w.FullV > 0 {
-		w.DropPct = 100 * w.FullA * p.chain.direct.CableOhms / w.FullV
+		w.DropPct = 100 * w.FullA * ohms / w.FullV
 	}
 	return w
+}
+
+// coldestAirC is the coldest hour of the year.
+func (p *Prepared) coldestAirC() float64 {
+	coldest := math.Inf(1)
+	for day := range climate.Days {
+		for _, c := range p.Weather.AirC[day] {
+			coldest = math.Min(coldest, c)
+		}
+	}
+	return coldest
 }
 
 // Elements are the sun's and the grid's, equal where there is one.
@@ -106,6 +129,26 @@ func (p *Prepared) StuckC() float64 {
 		return p.roomC + most/p.sunTankParams.LossWPerK
 	}
 	return p.roomC + most/p.tankParams.LossWPerK
+}
+
+// GridStuckHours is how long the grid takes from its thermostat's set point to boiling
+// if the thermostat never opened and nobody drew, h: of the water above its element,
+// which loses heat to the room. ok is false where the loss holds it below.
+func (p *Prepared) GridStuckHours() (hours float64, ok bool) {
+	above := 1 - p.backupElement.Low
+	endC := p.roomC + p.backupW/(p.tankParams.LossWPerK*above)
+	if endC <= tank.BoilingC {
+		return 0, false
+	}
+	return p.tankParams.Tau() / 3600 * math.Log((endC-p.Scenario.SetC)/(endC-tank.BoilingC)), true
+}
+
+// StageWatts are the rated watts of the stages.
+func (p *Prepared) StageWatts() (watts []float64) {
+	for _, ohms := range p.chain.staged.Ohms {
+		watts = append(watts, p.Scenario.ElementV*p.Scenario.ElementV/ohms)
+	}
+	return watts
 }
 
 // strings are all strings in the light that their cells turn to something, and a cell

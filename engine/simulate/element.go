@@ -113,7 +113,7 @@ func (r *dayRun) fire(from, to *event, price rate, f *Flows) *event {
 // keepW is the power that keeps the water about the backup's thermostat at its set
 // point, W.
 func (r *dayRun) keepW() float64 {
-	return r.p.tankParams.LossWPerK * (1 - r.p.backupElement.Low) * math.Max(0, r.p.Scenario.SetC-r.roomC)
+	return r.p.tankParams.LossWPerK * (1 - r.p.backupElement.Low) * math.Max(0, r.backup.SetC-r.roomC)
 }
 
 // pieces cuts a stretch at full hours, or oftener, so that the sun's power is constant in

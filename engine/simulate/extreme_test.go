@@ -81,6 +81,9 @@ func TestExtremes_Property(t *testing.T) {
 		if parts := q.CouplingJ + q.CableJ + q.ConverterJ + q.OverJ + q.ElementJ; math.Abs(parts-q.MaximumJ) > 1e-9*(1+q.MaximumJ) {
 			t.Fatalf("%+v: the parts of the potential are %g J of %g", s, parts, q.MaximumJ)
 		}
+		if min(q.CouplingJ, q.CableJ, q.ConverterJ, q.OverJ, q.ElementJ) < 0 {
+			t.Fatalf("%+v: a part of the potential is below zero: %+v", s, q)
+		}
 		if used := f.SunJ + f.UnusedSunJ; math.Abs(used-q.ElementJ) > 1e-9*(1+q.ElementJ) {
 			t.Fatalf("%+v: %g J at the element, %g used or not", s, q.ElementJ, used)
 		}

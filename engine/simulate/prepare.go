@@ -12,12 +12,10 @@ import (
 
 // Assumptions that are not inputs yet, each to be shown as assumed.
 const (
-	CurrentPerK    = 0.0005 // change of a module's short circuit, 1/K
-	CableC         = 50.0   // cables in the sun
-	ConverterShare = 0.96   // efficiency of the tracking converter
-	ConverterStart = 20.0   // W of the array at which it starts
-	ShowerC        = 40.0   // use temperature of showers
-	ToleranceK     = 2.0    // below use temperature by more than this is cool
+	CurrentPerK = 0.0005 // change of a module's short circuit, 1/K
+	CableC      = 50.0   // cables in the sun
+	ShowerC     = 40.0   // use temperature of showers
+	ToleranceK  = 2.0    // below use temperature by more than this is cool
 	// The inlet of a lying tank mixes more (assumption).
 	LyingMixedShare = 0.30
 	MixedShare      = 0.10 // well-mixed litres at the inlet, as part of the label's mixed water
@@ -191,13 +189,24 @@ func (p *Prepared) roomOn(day int) float64 {
 	return p.roomC
 }
 
+// reached are the temperatures to which sun and grid heat: their thermostats', or where the
+// cut-out ends it, degC.
+func (p *Prepared) reached() (sunC, gridC float64) {
+	s := &p.Scenario
+	sunC, gridC = s.CutOuts()
+	return math.Min(sunC, s.SunLimitC), math.Min(gridC, s.SetC)
+}
+
 // thermostats at their elements.
 func (p *Prepared) thermostats(r *dayRun) {
 	s := &p.Scenario
-	middle := func(e tank.Element) float64 { return (e.Low + e.High) / 2 }
-	r.backup = tank.Thermostat{SetC: s.SetC, Sensor: middle(p.backupElement)}
-	r.heatUp = tank.Thermostat{SetC: math.Max(s.SetC, scenario.HeatUpC), Sensor: middle(p.backupElement)}
-	r.sun = tank.Thermostat{SetC: s.SunLimitC, Sensor: middle(p.sunElement)}
+	sunCutC, gridCutC := s.CutOuts()
+	at := func(e tank.Element, setC, cutC float64) tank.Thermostat {
+		return tank.Thermostat{SetC: math.Min(setC, cutC), Sensor: (e.Low + e.High) / 2, CutC: math.Min(cutC, tank.BoilingC)}
+	}
+	r.backup = at(p.backupElement, s.SetC, gridCutC)
+	r.heatUp = at(p.backupElement, math.Max(s.SetC, scenario.HeatUpC), gridCutC)
+	r.sun = at(p.sunElement, s.SunLimitC, sunCutC)
 	if s.Switching == 1 {
 		for _, th := range []*tank.Thermostat{&r.backup, &r.heatUp, &r.sun} {
 			th.Mode, th.DifferentialK = tank.Cycle, s.DiffK

@@ -21,6 +21,7 @@ func sameWiring(a, b *scenario.Scenario) bool {
 	return a.OpenV == b.OpenV && a.MostV == b.MostV && a.ShortA == b.ShortA && a.VoltPct == b.VoltPct && a.InString == b.InString &&
 		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.Stages == b.Stages && a.ConverterLowV == b.ConverterLowV &&
 		a.ConverterHighV == b.ConverterHighV && a.ConverterW == b.ConverterW && a.ElementW == b.ElementW && a.ElementV == b.ElementV &&
+		a.ConverterSteps == b.ConverterSteps && a.ConverterPct == b.ConverterPct && a.ConverterStartW == b.ConverterStartW &&
 		a.SoilPct == b.SoilPct && a.MismatchPct == b.MismatchPct && a.AgeYears == b.AgeYears
 }
 

@@ -77,8 +77,9 @@ func newWiring(s *scenario.Scenario) (*wiring, error) {
 	w.losses = pv.Losses{Soiling: 1 - s.SoilPct/100, Mismatch: 1 - s.MismatchPct/100, Age: math.Pow(1-scenario.AgePctAYear/100, float64(s.AgeYears))}
 	w.staged = pv.Staged{Ohms: stages(s), CableOhms: cable}
 	w.converter = pv.Converter{
-		LeastV: s.ConverterLowV, MostV: s.ConverterHighV, StartW: ConverterStart, Share: ConverterShare,
-		MostW: s.ConverterW, MaxOutV: s.ElementV, MaxOutA: math.Inf(1), ElementOhms: ohms, CableOhms: cable,
+		LeastV: s.ConverterLowV, MostV: s.ConverterHighV, StartW: s.ConverterStartW, Losses: pv.CurveOf(s.ConverterPct / 100),
+		OnlyDown: s.ConverterSteps == scenario.StepsDown,
+		MostW:    s.ConverterW, MaxOutV: s.ElementV, MaxOutA: math.Inf(1), ElementOhms: ohms, CableOhms: cable,
 	}
 	return w, nil
 }
@@ -101,7 +102,7 @@ type planeLight struct{ mean, high, low, cellC float64 }
 func (w *wiring) split(planes []plane, light []planeLight) pv.Split {
 	in := func(of func(*planeLight) float64) pv.Split { return w.load(w.at(planes, light, of)) }
 	mean := in(func(l *planeLight) float64 { return l.mean })
-	if w.coupling == scenario.Converter { // it follows the light
+	if w.coupling == scenario.Converter && !w.converter.OnlyDown { // it follows the light
 		return mean
 	}
 	share, total := 0.0, 0.0

@@ -109,7 +109,8 @@ func (p *Prepared) start(b scenario.Backup, ws *Workspace) *dayRun {
 	*r = dayRun{p: p, ws: ws}
 	r.keep(b)
 	p.thermostats(r)
-	p.fill(ws, p.Scenario.SetC)
+	_, gridC := p.reached()
+	p.fill(ws, gridC)
 	return r
 }
 

@@ -33,6 +33,7 @@ func (p *Prepared) Yields() Yields {
 type comparison struct {
 	Yields
 	known bool
+	down  *Prepared // see OnlyDown
 }
 
 func (p *Prepared) compare() (y Yields) {

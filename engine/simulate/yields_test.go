@@ -19,7 +19,7 @@ func TestYields_Practice(t *testing.T) {
 		})
 		y := p.Yields()
 		_, fit := p.Working(1000, 25)
-		more := y.TrackedJ / ConverterShare / y.BestJ
+		more := y.TrackedJ / (p.Scenario.ConverterPct / 100) / y.BestJ
 		t.Logf("%-10s best %.1f ohm (full sun %.1f), tracked %.0f %% more before the converter's loss, straight on %.1f ohm %.0f %%",
 			place, y.BestOhms, fit, 100*(more-1), p.ElementOhms(), 100*y.StraightJ/y.BestJ)
 		if y.BestOhms < fit || place != "mariehamn" && (more < 1.20 || more > 1.35) || y.StraightJ > y.BestJ*(1+1e-6) {

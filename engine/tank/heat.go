@@ -11,35 +11,6 @@ type Element struct {
 	Low, High float64 // 0 <= Low <= High < 1
 }
 
-// Mode says how a thermostat switches.
-type Mode uint8
-
-const (
-	Hold  Mode = iota // ideal: keeps the sensor's layer at the set point
-	Cycle             // on at SetC - DifferentialK, off at SetC
-)
-
-// Thermostat limits the water temperature at its sensor.
-type Thermostat struct {
-	SetC          float64 // set point, degC
-	Sensor        float64 // height as a fraction of the volume, >= Low of its element, < 1
-	Mode          Mode
-	DifferentialK float64 // Cycle only, > 0
-	On            bool    // Cycle only: its memory
-}
-
-// feel lets a switching thermostat act on the temperature at its sensor and tells whether
-// it is on.
-func (th *Thermostat) feel(tempC float64) bool {
-	switch {
-	case tempC >= th.SetC-atSetK:
-		th.On = false
-	case tempC <= th.SetC-th.DifferentialK+atSetK:
-		th.On = true
-	}
-	return th.On
-}
-
 // EventError reports an interval that did not come to its end within the
 // number of events that the layers allow. It marks a fault of this package.
 type EventError struct {
@@ -69,7 +40,7 @@ func (t *Tank) HeatSpan(s Span, powerW float64, el *Element, th *Thermostat) (ta
 	}
 	low := el.Low * t.p.Litres
 	bottom := t.cutAt(low)
-	if el.High == el.Low && th.Sensor == el.Low && th.Mode == Hold {
+	if el.High == el.Low && th.Sensor == el.Low && th.Mode == Hold && th.SetC <= th.cut() {
 		if taken, done := t.heatPlain(s, powerW, th.SetC, bottom); done {
 			return taken
 		}
@@ -139,6 +110,7 @@ type heating struct {
 	bottom    int                // lowest heated layer: the one just above the element's lower end
 	top       int                // highest layer the element reaches
 	sensor    int                // the layer the thermostat feels
+	cutC      float64            // where the cut-out acts on the highest layer reached
 	share     [stackRoom]float64 // of the power, by layer from bottom to top
 }
 
@@ -160,7 +132,11 @@ func (h *heating) run(s Span) {
 		case satisfied:
 			used = h.rest(s)
 		case holding:
-			used = h.hold(s)
+			used = h.hold(s, h.sensor, h.th.SetC)
+		case tripped:
+			used = h.cool(s)
+		case limited:
+			used = h.hold(s, h.top, h.cutC)
 		default:
 			used = h.fire(s)
 		}
@@ -186,6 +162,7 @@ func (h *heating) locate() {
 	} else {
 		h.spread()
 	}
+	h.cutC = h.th.cut()
 	h.sensor = h.bottom
 	if h.th.Sensor > h.el.Low {
 		h.sensor, _ = t.indexAt(h.th.Sensor * t.p.Litres)
@@ -216,46 +193,24 @@ func (h *heating) shareOf(i int) float64 {
 	return h.share[i-h.bottom]
 }
 
-type calling uint8
-
-const (
-	satisfied calling = iota
-	holding
-	firing
-)
-
-// call says what the thermostat asks for now.
-func (h *heating) call() calling {
-	t, th := h.t, h.th
-	temp := t.temp(h.sensor)
-	if th.Mode == Cycle {
-		if th.feel(temp) {
-			return firing
-		}
-		return satisfied
-	}
-	switch {
-	case temp > th.SetC+atSetK:
-		return satisfied
-	case temp < th.SetC-atSetK:
-		return firing
-	}
-	need := h.holdW()
-	switch {
-	case need <= 0: // the room keeps it warm
-		return satisfied
-	case h.powerW*h.shareOf(h.sensor) >= need:
-		return holding
-	}
-	return firing
-}
-
-// holdW is the loss of the sensor's layer at the set point, W.
-func (h *heating) holdW() float64 { return h.t.lossW(h.t.s[h.sensor].v, h.th.SetC) }
-
 // lossW is the loss of litres at a temperature, W.
 func (t *Tank) lossW(litres, tempC float64) float64 {
 	return t.p.LossWPerK * litres / t.p.Litres * (tempC - t.roomC)
+}
+
+// cool waits with the element off until the highest layer it reaches has cooled to the
+// cut-out or the span ends, and returns the seconds used.
+func (h *heating) cool(s Span) float64 {
+	t := h.t
+	at := t.crossing(t.s[h.top].x, 0, h.cutC)
+	if !(at > t.g && at < t.g*s.Up) || t.temp(h.top) <= h.cutC+atSetK {
+		t.RestSpan(s)
+		return s.Seconds
+	}
+	part := t.until(at, s)
+	t.RestSpan(part)
+	t.s[h.top].x = t.xOf(h.cutC)
+	return part.Seconds
 }
 
 // rest waits with the element off until the thermostat calls or the span ends,
@@ -277,7 +232,7 @@ func (h *heating) rest(s Span) float64 {
 	return part.Seconds
 }
 
-// fire heats with full power until the thermostat trips or the interval ends.
+// fire heats with full power until thermostat or cut-out trips or the interval ends.
 // Layers that reach the one above them merge on the way: the power does not
 // change there, so no time is needed.
 func (h *heating) fire(s Span) float64 {
@@ -289,7 +244,7 @@ func (h *heating) fire(s Span) float64 {
 			t.err = &EventError{t.Len(), s.Seconds}
 			break
 		}
-		next, merge, trip := gEnd, -1, false
+		next, merge, trip, level := gEnd, -1, -1, 0.0
 		rate := perG * h.share[0] / t.s[h.bottom].v
 		for i := h.bottom; i <= h.top; i++ {
 			above := 0.0
@@ -298,12 +253,21 @@ func (h *heating) fire(s Span) float64 {
 			}
 			if i < t.hi-1 && rate > above {
 				if at := g + (t.s[i+1].x-t.s[i].x)/(rate-above); at < next {
-					next, merge, trip = at, i, false
+					next, merge, trip = at, i, -1
 				}
 			}
 			if i == h.sensor {
-				if at := t.crossingFrom(g, t.s[i].x, rate, h.th.SetC); at >= g && at < next && rate > h.th.SetC-t.roomC {
-					next, merge, trip = at, -1, true
+				if rate > h.th.SetC-t.roomC {
+					if at := max(g, t.crossingFrom(g, t.s[i].x, rate, h.th.SetC)); at < next {
+						next, merge, trip, level = at, -1, i, h.th.SetC
+					}
+				}
+			}
+			if i == h.top && (i != h.sensor || h.cutC < h.th.SetC) {
+				if rate > h.cutC-t.roomC {
+					if at := max(g, t.crossingFrom(g, t.s[i].x, rate, h.cutC)); at < next {
+						next, merge, trip, level = at, -1, i, h.cutC
+					}
 				}
 			}
 			rate = above
@@ -319,13 +283,13 @@ func (h *heating) fire(s Span) float64 {
 			h.locate()
 			continue
 		}
-		if !trip {
+		if trip < 0 {
 			break
 		}
 		part := t.until(g, s)
 		t.stir(h.bottom, part.Seconds)
 		t.powered(part, h.powerW)
-		t.s[h.sensor].x = t.xOf(h.th.SetC)
+		t.s[trip].x = t.xOf(level)
 		return part.Seconds
 	}
 	t.stir(h.bottom, s.Seconds)
@@ -333,47 +297,61 @@ func (h *heating) fire(s Span) float64 {
 	return s.Seconds
 }
 
-// hold keeps the sensor's layer at the set point: the element replaces its loss
-// until a hotter layer above has cooled to it, a colder one below has risen to
-// it, or the interval ends. It returns the seconds used.
-func (h *heating) hold(s Span) float64 {
+// hold keeps a layer, the sensor's or the highest, at a level: the element replaces its
+// loss until a hotter layer above has cooled to it, a colder one below has risen to
+// it, the other of the two comes to its own level, or the interval ends. It returns the
+// seconds used.
+func (h *heating) hold(s Span, kept int, levelC float64) float64 {
 	t := h.t
-	set := h.th.SetC
-	powerW := h.holdW() / h.shareOf(h.sensor)
+	powerW := t.lossW(t.s[kept].v, levelC) / h.shareOf(kept)
 	perG := powerW * t.perG
-	next, merge := t.g*s.Up, -1
+	next, merge, trip := t.g*s.Up, -1, -1
 	soonest := func(at float64, lower int) {
 		if at >= t.g && at < next {
 			next, merge = at, lower
 		}
 	}
 	rate := func(i int) float64 { return perG * h.shareOf(i) / t.s[i].v }
-	for i := h.bottom; i <= max(h.top, h.sensor+1) && i < t.hi; i++ {
+	for i := h.bottom; i <= max(h.top, kept+1) && i < t.hi; i++ {
 		switch {
-		case i == h.sensor:
+		case i == kept:
 			continue
-		case i == h.sensor-1:
-			soonest(t.crossing(t.s[i].x, rate(i), set), i)
+		case i == kept-1:
+			if rate(i) > levelC-t.roomC { // it rises to the level; it may stand there already
+				soonest(max(t.g, t.crossing(t.s[i].x, rate(i), levelC)), i)
+			}
 			continue
-		case i == h.sensor+1:
-			soonest(t.crossing(t.s[i].x, rate(i), set), h.sensor)
+		case i == kept+1:
+			soonest(t.crossing(t.s[i].x, rate(i), levelC), kept)
 		}
 		if i+1 < t.hi && rate(i) > rate(i+1) {
 			soonest(t.g+(t.s[i+1].x-t.s[i].x)/(rate(i)-rate(i+1)), i)
 		}
 	}
+	other, otherC := h.top, h.cutC
+	if kept == h.top {
+		other, otherC = h.sensor, h.th.SetC
+	}
+	if other != kept && rate(other) > otherC-t.roomC {
+		if at := max(t.g, t.crossing(t.s[other].x, rate(other), otherC)); at < next {
+			next, merge, trip = at, -1, other
+		}
+	}
 	for i := h.bottom; i <= h.top; i++ {
-		if i != h.sensor {
+		if i != kept {
 			t.s[i].x += rate(i) * (next - t.g)
 		}
 	}
-	if merge >= 0 {
+	if merge >= 0 || trip >= 0 {
 		s = t.until(next, s)
 	}
 	t.stir(h.bottom, s.Seconds)
 	t.held = true
 	t.powered(s, powerW)
-	t.s[h.sensor].x = t.xOf(set)
+	t.s[kept].x = t.xOf(levelC)
+	if trip >= 0 {
+		t.s[trip].x = t.xOf(otherC)
+	}
 	if merge >= 0 {
 		h.join(merge)
 	}

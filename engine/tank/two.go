@@ -42,6 +42,7 @@ type twoHeating struct {
 	sensor [2]int     // the layers that the thermostats feel
 	power  [2]float64 // that the elements take now, W
 	kept   [2]bool    // their layer stands at the set point
+	top    [2]int     // the highest layers that they reach
 	joules [2]float64
 }
 
@@ -95,6 +96,32 @@ func (h *twoHeating) decide() {
 			h.power[k] = need / share[k]
 		}
 	}
+	h.limit()
+}
+
+// limit lets the cut-outs act on the highest layers that the elements reach.
+func (h *twoHeating) limit() {
+	t := h.t
+	for k, s := range h.of {
+		var foot float64
+		h.top[k], foot = t.indexAt(max(s.Element.High*t.p.Litres-2*sliverL, s.Element.Low*t.p.Litres))
+		l := &t.s[h.top[k]]
+		cutC := s.Thermostat.cut()
+		over := t.temp(h.top[k]) - cutC
+		if over < -atSetK || h.power[k] == 0 {
+			continue
+		}
+		most := 0.0
+		share := s.shareIn(foot, foot+l.v, t.p.Litres)
+		if over <= atSetK && share > 0 {
+			other := h.of[1-k].shareIn(foot, foot+l.v, t.p.Litres) * h.power[1-k]
+			most = max(0, t.lossW(l.v, cutC)-other) / share
+		}
+		if most < h.power[k] {
+			h.power[k] = most
+			h.kept = [2]bool{} // what they counted on is not there
+		}
+	}
 }
 
 // part cuts the layer about the upper element where the water above it would become
@@ -122,6 +149,7 @@ func (h *twoHeating) part() bool {
 func (h *twoHeating) advance(s Span) float64 {
 	t := h.t
 	next, merge, trip := t.g*s.Up, -1, -1
+	cut := -1
 	perG := t.perG
 	rates := t.sweep[t.lo:t.hi] // of x, K per unit of G
 	foot := 0.0
@@ -152,10 +180,19 @@ func (h *twoHeating) advance(s Span) float64 {
 			}
 		}
 	}
+	for k, s := range h.of {
+		th, i := s.Thermostat, h.top[k]
+		if over := t.temp(i) - th.cut(); over > atSetK || over < -atSetK {
+			rate := rates[i-t.lo]
+			if at := t.crossing(t.s[i].x, rate, th.cut()); at > t.g && at < next && (rate > th.cut()-t.roomC) == (over < 0) {
+				next, merge, trip, cut = at, -1, -1, k
+			}
+		}
+	}
 	for i, r := range rates {
 		t.s[t.lo+i].x += r * max(0, next-t.g)
 	}
-	if merge >= 0 || trip >= 0 {
+	if merge >= 0 || trip >= 0 || cut >= 0 {
 		s = t.until(max(next, t.g), s)
 	}
 	for k, of := range h.of {
@@ -174,6 +211,9 @@ func (h *twoHeating) advance(s Span) float64 {
 	}
 	if trip >= 0 {
 		t.s[h.sensor[trip]].x = t.xOf(level[trip])
+	}
+	if cut >= 0 {
+		t.s[h.top[cut]].x = t.xOf(h.of[cut].Thermostat.cut())
 	}
 	if merge >= 0 {
 		t.mergeUp(merge)

@@ -26,10 +26,10 @@ func TestWiring_FindingsWhereDecided(t *testing.T) {
 				t.Errorf("beside the choice: %q", near)
 			}
 			b.eval(`document.getElementById('field-element').closest('.field').textContent`, &near)
-			if !strings.Contains(near, "its plate allows 2") {
+			if !strings.Contains(near, "may take 2") {
 				t.Errorf("beside the element: %q", near)
 			}
-			if first := b.text(".mind .finding"); !strings.Contains(first, "its plate allows") {
+			if first := b.text(".mind .finding"); !strings.Contains(first, "may take") {
 				t.Errorf("first in the list: %q", first)
 			}
 			var line [][][2]float64

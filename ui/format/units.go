@@ -3,6 +3,7 @@ package format
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"suncask/engine/scenario"
 )
@@ -90,6 +91,9 @@ func places(f *scenario.Field) int {
 
 // Value writes a field's value for its box.
 func Value(f *scenario.Field, v float64) string {
+	if f.Empty(v) {
+		return ""
+	}
 	if !Converted(f) {
 		return Input(v)
 	}
@@ -113,6 +117,9 @@ func Range(f *scenario.Field) (least, most string) {
 
 // Taken is the metric value of what was typed into a field's box, or what is wrong with it.
 func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
+	if f.Optional && strings.TrimSpace(text) == "" {
+		return scenario.Unknown, nil
+	}
 	v, ok := Parse(text)
 	if !ok {
 		return 0, &scenario.Problem{Field: f.ID, Code: scenario.NotANumber, Got: text, Min: f.Min, Max: f.Max}

@@ -59,8 +59,8 @@ func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed strin
 	p, err := simulate.Prepare(&next, s.files[next.Weather], s.Prepared)
 	if err != nil {
 		problem := prepareProblem(&next, err)
-		if id == scenario.MonthGHI && problem.Code != scenario.ImpossibleSheet {
-			problem.Field, problem.Code, problem.Got = id, scenario.MonthTooBright, typed
+		if problem.Code == scenario.MonthTooBright {
+			problem.Got = typed
 		}
 		s.Refused[id] = Refused{Typed: typed, Problem: problem}
 		return
@@ -159,7 +159,7 @@ func moveTo(next *scenario.Scenario, place string) {
 	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}
 	next.Weather, next.ShiftMin = "", 0
 	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
-		scenario.Zone, scenario.SummerTime} {
+		scenario.Zone, scenario.SummerTime, scenario.ColdestC} {
 		next.Known = next.Known.Without(id)
 	}
 	next.Settle()

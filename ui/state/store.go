@@ -118,18 +118,25 @@ func (s *Store) Load(fragment string) {
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.PrepareInTurns(&next, s.files[next.Weather], s.Prepared, s.pause)
 	s.pause()
-	for range 2 { // a datasheet, and a place
+	for range 2 + 12 { // a datasheet, a place, and months
 		if err == nil {
 			break
 		}
 		problem := prepareProblem(&next, err)
 		problems = append(problems, problem)
 		d := scenario.Defaults(scenario.LatestVersion)
-		if problem.Code == scenario.ImpossibleSheet {
+		switch problem.Code {
+		case scenario.MonthTooBright: // only that month is the table's again
+			month := int(problem.Min)
+			next.GHI.Known[month], next.GHI.Value[month] = false, 0
+			if next.GHI.Known == [12]bool{} {
+				next.Known = next.Known.Without(scenario.MonthGHI)
+			}
+		case scenario.ImpossibleSheet:
 			next.OpenV, next.MostV, next.VoltPct = d.OpenV, d.MostV, d.VoltPct
 			next.ModuleW = d.ModuleW
 			next.Known = next.Known.Without(scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.ModuleW)
-		} else {
+		default:
 			next.Place, next.GHI = d.Place, d.GHI
 		}
 		next.Settle()
@@ -150,7 +157,7 @@ func (s *Store) Load(fragment string) {
 var sheetFields = map[pv.Value]scenario.FieldID{pv.OpenCircuit: scenario.OpenV, pv.ShortCircuit: scenario.ShortA, pv.MaximumVoltage: scenario.MostV,
 	pv.MaximumCurrent: scenario.ModuleW, pv.VoltageChange: scenario.VoltPct, pv.CellCount: scenario.OpenV, pv.CurrentChange: scenario.ShortA}
 
-// prepareProblem turns a refused record or datasheet into words' terms.
+// prepareProblem turns a refused record, month or datasheet into words' terms.
 func prepareProblem(next *scenario.Scenario, err error) scenario.Problem {
 	var sheet *pv.DatasheetError
 	if errors.As(err, &sheet) {
@@ -169,7 +176,10 @@ func prepareProblem(next *scenario.Scenario, err error) scenario.Problem {
 	}
 	p := scenario.Problem{Field: scenario.Place, Code: scenario.WeatherRefused, Got: next.Place}
 	var bright *climate.ClearSkyError
-	if errors.As(err, &bright) {
+	if errors.As(err, &bright) && next.GHI.Known[bright.Month] {
+		return scenario.Problem{Field: scenario.MonthGHI, Code: scenario.MonthTooBright, Got: format.Input(bright.Mean), Min: float64(bright.Month), Max: bright.Limit}
+	}
+	if bright != nil {
 		p.Got, p.Min, p.Max = bright.Place, float64(bright.Month), bright.Limit
 	}
 	return p

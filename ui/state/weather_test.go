@@ -2,12 +2,14 @@ package state
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
+	"suncask/ui/words"
 )
 
 func TestFindPlace_Points(t *testing.T) {
@@ -137,5 +139,37 @@ func TestTypeMonth(t *testing.T) {
 	s.TypeMonth(scenario.MonthGHI, 6, "")
 	if s.Scenario.GHI != (climate.Monthly{}) || s.Scenario.Known.Has(scenario.MonthGHI) {
 		t.Error("an emptied month is still known")
+	}
+}
+
+// A link whose months are too bright is refused month by month, as what they are: its place
+// and its other months stay.
+func TestLoad_MonthsTooBright(t *testing.T) {
+	s := Open("v=1&place=seville&light=900......710.....1100&tank=150")
+	if len(s.LinkProblems) != 2 {
+		t.Fatalf("%+v", s.LinkProblems)
+	}
+	for i, month := range []float64{0, 11} {
+		p := s.LinkProblems[i]
+		if p.Field != scenario.MonthGHI || p.Code != scenario.MonthTooBright || p.Min != month || !(p.Max > 2 && p.Max < 5) {
+			t.Errorf("%+v", p)
+		}
+		if text := words.English().Problem(p); !strings.Contains(text, "brighter than a cloudless sky") || !strings.Contains(text, []string{"January", "December"}[i]) {
+			t.Error(text)
+		}
+	}
+	if s.Scenario.Place != "seville" || s.Scenario.TankLitres != 150 || !s.Scenario.GHI.Known[6] || s.Scenario.GHI.Known[0] || !s.Scenario.Known.Has(scenario.MonthGHI) {
+		t.Errorf("place %s, tank %g, months %v", s.Scenario.Place, s.Scenario.TankLitres, s.Scenario.GHI.Known)
+	}
+	if s := Open("v=2&place=seville&light=.....1200......"); s.Scenario.Known.Has(scenario.MonthGHI) || len(s.LinkProblems) != 1 || s.LinkProblems[0].Field != scenario.MonthGHI {
+		t.Errorf("%+v", s.LinkProblems)
+	}
+	for n, link := 0, "v=2&place=seville&light=1300"; n < 1; n++ {
+		for range 11 {
+			link += ".1300"
+		}
+		if s := Open(link); len(s.LinkProblems) != 12 || s.Scenario.Place != "seville" {
+			t.Errorf("%d problems, place %s", len(s.LinkProblems), s.Scenario.Place)
+		}
 	}
 }

@@ -69,7 +69,7 @@ func TestFinding_Customary(t *testing.T) {
 		care.StoredScalds:          {"of 131 °F", "Above 140 °F"},
 		care.BelowElement:          {"15 of 16 gal"},
 		care.ReadingsImpossible:    {"from 131 to 140 °F", "room of 149 °F"},
-		care.FailedClosed:          {"to 131 °F", "usually 140 °F"},
+		care.FailedClosed:          {"to 131 °F", "cut-out (140 °F"},
 		care.Expands:               {"to 140 °F", "by 15 gal"},
 		care.AboveLowVoltage:       {"(149 °F)", "reaches 55 V"},
 		care.ConverterUnderVoltage: {"give 55 V"},

@@ -275,7 +275,7 @@ var englishPage = []string{
 	FixBrings:          "Brings: %s",
 	FixesHelp:          "Each is a simulated year of this house with that one change. What it costs to buy is counted for a module and for another tank only.",
 	FindHelp:           "Finding better hours looks for those that cost least and run cool no more often than accepted, a simulated year for each try.",
-	AlwaysAssumed:      "Assumed throughout: a tracking converter of %.0f %% that starts at %.0f W; cables of %s °C; modules on an open rack; showers at %s \u00b0C, cool when %s K below; %.0f %% of the tank's mixed water lost to mixing at the inlet; no heat conducted between layers.",
+	AlwaysAssumed:      "Assumed throughout: cables of %s °C; modules on an open rack; showers at %s \u00b0C, cool when %s K below; %.0f %% of the tank's mixed water lost to mixing at the inlet; no heat conducted between layers.",
 	PanelWeather:       "Weather",
 	UseDevicePlace:     "Use this device\u2019s place",
 	DevicePlaceRefused: "The device does not tell its place. Type latitude and longitude instead.",

@@ -276,7 +276,7 @@ const (
 	LandName
 	LandTwin      // args: hours, money, of the cheapest; money of none, of all day
 	LandTwinNone  // args: money of none, of all day
-	AlwaysAssumed // args: % converter, W start, % soiling, mismatch, cable, degC of showers, K tolerance, % mixed
+	AlwaysAssumed // args: degC of cables, degC of showers, K tolerance, % mixed
 	PanelWeather
 	UseDevicePlace
 	DevicePlaceRefused

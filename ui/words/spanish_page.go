@@ -275,7 +275,7 @@ var spanishPage = []string{
 	FixBrings:          "Trae: %s",
 	FixesHelp:          "Cada uno es un año simulado de esta casa con ese único cambio. De la compra solo se cuenta un módulo y otro depósito.",
 	FindHelp:           "Buscar mejores horas busca las que menos cuestan sin más usos fríos de los aceptados, con un año simulado en cada intento.",
-	AlwaysAssumed:      "Siempre supuesto: un convertidor con seguimiento del %.0f %% que arranca a %.0f W; cables a %s °C; módulos sobre estructura abierta; duchas a %s °C, frías con %s K menos; un %.0f %% del agua mezclada del depósito perdido por mezcla en la entrada; sin conducción de calor entre capas.",
+	AlwaysAssumed:      "Siempre supuesto: cables a %s °C; módulos sobre estructura abierta; duchas a %s °C, frías con %s K menos; un %.0f %% del agua mezclada del depósito perdido por mezcla en la entrada; sin conducción de calor entre capas.",
 	PanelWeather:       "Clima",
 	UseDevicePlace:     "Usar el lugar de este aparato",
 	DevicePlaceRefused: "El aparato no dice su lugar. Escribe latitud y longitud.",

@@ -92,6 +92,53 @@ var argUnits = [...][3]scenario.Unit{
 	care.FailedClosed:       {scenario.Celsius, scenario.Celsius},
 	care.Expands:            {scenario.Litre, scenario.Celsius},
 	care.AboveLowVoltage:    {scenario.NoUnit, scenario.NoUnit, scenario.Celsius},
+	care.StoredScaldsAtOnce: {scenario.Celsius, scenario.Celsius},
+	care.StuckBoils:         {scenario.Celsius},
+	care.GridStuck:          {scenario.NoUnit, scenario.Celsius},
+	care.CutOutNear:         {scenario.Celsius, scenario.Celsius},
+}
+
+// argRounds are the directions in which findings' arguments are rounded: what something
+// must bear at least up, what it may at most down, so that no rounding hides a danger.
+var argRounds = [...][3]func(float64) float64{
+	care.StoredScalds:          {math.Ceil, nil, math.Floor},
+	care.StoredScaldsAtOnce:    {math.Ceil},
+	care.FailedClosed:          {math.Ceil},
+	care.Expands:               {math.Ceil},
+	care.AboveLowVoltage:       {math.Ceil, math.Floor, math.Floor},
+	care.ConverterOverVoltage:  {math.Ceil, math.Floor},
+	care.ConverterUnderVoltage: {math.Floor, math.Ceil},
+	care.ElementOverVoltage:    {math.Ceil, math.Floor},
+	care.ElementOverload:       {math.Ceil, math.Floor},
+	care.ThermostatDC:          {math.Ceil, math.Ceil},
+	care.StringFuses:           {math.Ceil, math.Floor},
+	care.CableDrop:             {math.Ceil, math.Floor},
+	care.IsolatorRating:        {math.Ceil, math.Ceil},
+	care.InsulationLow:         {math.Floor, math.Ceil},
+	care.GridStuck:             {math.Floor},
+	care.CableCurrent:          {math.Ceil, math.Floor},
+	care.StageOverload:         {math.Ceil, math.Floor},
+	care.GridOverload:          {math.Ceil, math.Floor, math.Ceil},
+	care.GridBreaker:           {math.Ceil, math.Floor},
+	care.GridBreakerNear:       {math.Ceil, math.Floor},
+	care.ModuleSystemVoltage:   {math.Ceil, math.Floor},
+	care.ModuleSystemUnknown:   {math.Ceil},
+	care.NoFuseFits:            {math.Ceil, math.Floor},
+	care.ModuleFuseUnknown:     {math.Ceil},
+	care.ConverterShort:        {math.Ceil, math.Floor},
+	care.ConverterCurrent:      {math.Ceil, math.Floor},
+}
+
+// rounded rounds to decimals in a direction, nil for the nearest.
+func rounded(v float64, decimals int, to func(float64) float64) float64 {
+	if to == nil || math.IsInf(v, 0) {
+		return v
+	}
+	scale := math.Pow10(decimals)
+	if nearest := math.Round(v*scale) / scale; math.Abs(v-nearest) < 1e-9*math.Abs(v) {
+		return nearest
+	}
+	return to(v*scale) / scale
 }
 
 // Finding says what a finding means, with its numbers.
@@ -108,6 +155,9 @@ func (c *Catalogue) Finding(f care.Finding) string {
 			decimals = 2
 		case a < 10:
 			decimals = 1
+		}
+		if int(f.Code) < len(argRounds) {
+			v = rounded(v, decimals, argRounds[f.Code][i])
 		}
 		args[i] = format.Number(v, decimals)
 		if math.IsInf(v, 0) {

@@ -38,8 +38,9 @@ func complete(t *testing.T, c *Catalogue) {
 			t.Errorf("problem %d: %q", code, text)
 		}
 	}
+	plain := map[care.Code]bool{care.CutOutUnknown: true, care.CutOutNotSun: true, care.TwoSupplies: true} // without numbers
 	for _, code := range care.Codes() {
-		if text := c.Finding(care.Finding{Code: code, Args: [3]float64{55, 60, 65}}); !strings.Contains(text, "55") || strings.Contains(text, "%!") {
+		if text := c.Finding(care.Finding{Code: code, Args: [3]float64{55, 60, 65}}); text == "" || strings.Contains(text, "55") == plain[code] || strings.Contains(text, "%!") {
 			t.Errorf("finding %d: %q", code, text)
 		}
 	}
@@ -116,6 +117,32 @@ func TestCatalogues_TakeTheSame(t *testing.T) {
 	for i, f := range en.Fields {
 		if o := es.Fields[i]; (f.Help == "") != (o.Help == "") || len(f.Choices) != len(o.Choices) || f.Name == o.Name {
 			t.Errorf("field %q: %q", f.Name, o.Name)
+		}
+	}
+}
+
+// What something must bear at least is rounded up, what it may at most down: 15.3 A is never
+// a fuse of 15 A, nor 78.2 V shown as 78.
+func TestFinding_Rounds(t *testing.T) {
+	c := English()
+	for _, f := range []struct {
+		finding care.Finding
+		want    []string
+	}{
+		{care.Finding{Code: care.StringFuses, Args: [3]float64{15.3, 24.48, 3}}, []string{"between 16 and 24 A"}},
+		{care.Finding{Code: care.StringFuses, Args: [3]float64{15, 20, 3}}, []string{"between 15 and 20 A"}},
+		{care.Finding{Code: care.AboveLowVoltage, Args: [3]float64{78.2, 60, 2.3}}, []string{"79 V", "60 V"}},
+		{care.Finding{Code: care.IsolatorRating, Args: [3]float64{250.1, 17.02}}, []string{"251 V", "18 A"}},
+		{care.Finding{Code: care.IsolatorRating, Args: [3]float64{250.00000000001, 8.11}}, []string{"250 V", "8.2 A"}},
+		{care.Finding{Code: care.InsulationLow, Args: [3]float64{0.996, 1, 500}}, []string{"0.99 megohm"}},
+		{care.Finding{Code: care.GridStuck, Args: [3]float64{3.59, 88}}, []string{"3.5 h"}},
+		{care.Finding{Code: care.StoredScalds, Args: [3]float64{65.2, 50, 1.96}}, []string{"66 °C", "within 1.9 s"}},
+	} {
+		text := c.Finding(f.finding)
+		for _, want := range f.want {
+			if !strings.Contains(text, want) {
+				t.Errorf("%q has no %q", text, want)
+			}
 		}
 	}
 }

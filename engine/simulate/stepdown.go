@@ -1,0 +1,41 @@
+package simulate
+
+import (
+	"suncask/engine/scenario"
+)
+
+// OnlyDown returns the house with a converter that only lowers the voltage, nil where that
+// makes no difference: there is none, it is known what it can, or the strings look like
+// more than the element's resistance even in the brightest light on the hottest cells.
+func (p *Prepared) OnlyDown() *Prepared {
+	const brightWm2, hotC = 1250, 75 // at the edge of a cloud
+	s := p.Scenario
+	if s.Coupling != scenario.Converter || s.ConverterSteps == scenario.StepsDown {
+		return nil
+	}
+	c := p.chain.converter
+	bright := p.strings(brightWm2, hotC)
+	with := c.Into(bright)
+	c.OnlyDown = true
+	if len(bright) == 0 || c.Into(bright) == with {
+		return nil
+	}
+	s.ConverterSteps = scenario.StepsDown
+	prev := p.yields.down // its sun serves other tanks too
+	if prev == nil {
+		prev = p
+	}
+	down, err := Prepare(&s, p.file, prev)
+	if err != nil {
+		panic("simulate: a prepared house cannot be prepared: " + err.Error())
+	}
+	p.yields.down = down
+	return down
+}
+
+// BoughtJ is what a year with those hours buys.
+func (p *Prepared) BoughtJ(b scenario.Backup) float64 {
+	ws, y := new(Workspace), new(Year)
+	p.RunYear(b, ws, y)
+	return y.Total.BoughtJ
+}
