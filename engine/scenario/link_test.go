@@ -167,7 +167,7 @@ func TestLink_Golden(t *testing.T) {
 		want := Defaults(1)
 		c.want(&want)
 		got, problems := Decode(c.link)
-		want.Known = got.Known
+		want.Known, want.ColdestC = got.Known, got.ColdestC // the place's: TestColdest_Place
 		if len(problems) > 0 || got != want {
 			t.Errorf("%q: %v\ngot  %+v\nwant %+v", c.link, problems, got, want)
 		}
@@ -296,5 +296,44 @@ func TestEscape_AgainstURL(t *testing.T) {
 		if plain, ok := unescape(text); ok {
 			t.Errorf("%q is read as %q", text, plain)
 		}
+	}
+}
+
+// The lowest air on record is taken 20 K below the coldest month's mean, also where that was
+// overtyped or is between the places of the table: Toronto's table has -5.8 degC.
+func TestColdest_Place(t *testing.T) {
+	for link, want := range map[string]float64{"v=2&place=toronto": -26, "v=1&place=toronto": -26, "v=2&air=-46...........": -25, "v=2&coldest=-3": -3} {
+		if s, problems := Decode(link); s.ColdestC != want || len(problems) > 0 {
+			t.Errorf("%s: %g degC, want %g, %v", link, s.ColdestC, want, problems)
+		}
+	}
+	if d := Defaults(1); d.ColdestC != Defaults(2).ColdestC {
+		t.Errorf("Lisbon: %g degC", Defaults(2).ColdestC)
+	}
+}
+
+// An optional number may be none; a reading of zero is one, but in version 1, which wrote
+// so what was not measured.
+func TestOptional_None(t *testing.T) {
+	for link, want := range map[string]float64{"v=1&insulation=0": Unknown, "v=2&insulation=0": 0, "v=1&insulation=120": 1.2, "v=2&insulation=none": Unknown} {
+		if s, problems := Decode(link); s.InsulationM != want || len(problems) > 0 {
+			t.Errorf("%s: %g, %v", link, s.InsulationM, problems)
+		}
+	}
+	for _, f := range Fields() {
+		if !f.Optional {
+			continue
+		}
+		s := Defaults(LatestVersion)
+		if !f.Empty(f.Get(&s)) || f.Snap(Unknown) != Unknown || f.Min < 0 {
+			t.Errorf("%s: %g by default", f.Key, f.Get(&s))
+		}
+		s.Known = s.Known.With(f.ID)
+		if link := Encode(&s); link != "v=2&"+f.Key+"=none" {
+			t.Error(link)
+		}
+	}
+	if s, problems := Decode("v=2&tank=none"); len(problems) != 1 || s.TankLitres != 200 {
+		t.Errorf("a tank of none: %v", problems)
 	}
 }

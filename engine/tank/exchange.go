@@ -14,8 +14,8 @@ import "math"
 // their exact flow within 1 % (Duhamel's integral). Water above an element at work is
 // mixed by it and has no boundary layer.
 //
-// Each layer carries l^2 step^3 of the step at its foot ([layer].aged) and for how long
-// of the present stretch the water above that was stirred. Between calls of Exchange nothing is conducted.
+// Each layer carries l and the size of the step at its foot and for how long of the
+// present stretch the water above that was stirred. Between calls of Exchange nothing is conducted.
 
 const (
 	// faintK is the step below which two layers conduct as their middles do, or as new
@@ -54,9 +54,9 @@ func (t *Tank) Exchange(dt, keep float64) {
 		t.blend(keep * t.p.Litres)
 	}
 	for i := t.lo; i < t.hi; i++ {
-		t.s[i].aged = max(0, t.s[i].aged)
 		t.s[i].stirred = 0
 	}
+	t.s[t.lo].aged = 0
 	t.since, t.half, t.held = 0, dt/2, false
 	t.fit(keep * t.p.Litres)
 }
@@ -65,7 +65,7 @@ func (t *Tank) Exchange(dt, keep float64) {
 type joint struct {
 	now  float64 // litres that exchange their heat at the step's beginning: (1 - theta) u
 	then float64 // and at its end: theta u
-	l2   float64 // square of the boundary layer's thickness afterwards, L^2; 0: none
+	l    float64 // the boundary layers' thickness afterwards, L; 0: none
 	heat float64 // that went down through it, K L
 }
 
@@ -103,29 +103,33 @@ func (t *Tank) couple(dt float64) {
 		if b.aged < 0 {
 			life = t.since + b.aged + dt/2
 		} else if b.aged > 0 && b.step > 0 {
-			l2 = b.aged
-			l0 = math.Sqrt(l2)
 			// Far from the step it is larger than between the means, by what the boundary
 			// layers hold.
-			wide := b.step * (1 + (2/math.Pi)*l0*(a.v+b.v)/(a.v*b.v))
-			grown := wide / (wide + step - b.step)
-			l2 *= grown * grown * grown
+			wide := b.step * (a.v*b.v + (2/math.Pi)*b.aged*(a.v+b.v))
+			grown := wide / (wide + (step-b.step)*a.v*b.v)
+			l2 = b.aged * b.aged * grown * grown * grown
 			l0 = math.Sqrt(l2)
 		}
 		l2 += math.Pi * spread * life
 		l1 := math.Sqrt(l2)
-		l := (l0 + l1) / 2                 // the mean of 1/l over the stretch is 1/l
-		far := (l2 + l0*(l1+l0)) / (3 * l) // the mean of l
-		apart := edge(l, far, a.v, i == 1)
+		l := (l0 + l1) / 2 // the mean of 1/l over the stretch is 1/l
+		apart := min(l, a.v/2)
+		if i == 1 {
+			apart = edge(l, l0, l1, a.v)
+		}
 		if idle := dt/2 - b.stirred; idle > roundS {
-			apart += edge(l, far, b.v, i == last) * idle * perHalf
+			above := min(l, b.v/2)
+			if i == last {
+				above = edge(l, l0, l1, b.v)
+			}
+			apart += above * idle * perHalf
 		}
 		apart = max(apart, thinL)
 		// u = spread life/apart, y = u (1/v_a + 1/v_b), theta = (3 + y)/(6 + y).
 		through := spread * life
 		product, sum := apart*a.v*b.v, through*(a.v+b.v)
 		per := through / (apart * (6*product + sum))
-		j[i] = joint{now: 3 * product * per, then: (3*product + sum) * per, l2: l2}
+		j[i] = joint{now: 3 * product * per, then: (3*product + sum) * per, l: l1}
 		if t.held && b.stirred >= half {
 			// What is held does not cool meanwhile as it does here until it is heated again.
 			more := 1 + (j[i].now+j[i].then)/(2*b.v)
@@ -134,14 +138,11 @@ func (t *Tank) couple(dt float64) {
 	}
 }
 
-// edge is how far, in litres, a layer's mean is from its edge where the boundary layer is
-// l thick, or mean in the mean. The far end of the lowest and the topmost layer is
-// insulated: there the layer's mean is l - 2 l^2/(pi v) from the edge, and 4/pi^2 v in the
-// end.
-func edge(l, mean, v float64, end bool) float64 {
-	if !end {
-		return min(l, v/2)
-	}
+// edge is how far, in litres, the mean of a layer of v litres whose other end is insulated
+// is from its edge while the boundary layer grows from l0 to l1, l in the harmonic mean:
+// l - 2 l^2/(pi v), and 4/pi^2 v in the end.
+func edge(l, l0, l1, v float64) float64 {
+	mean := (l1*l1 + l0*(l1+l0)) / (3 * l)
 	if mean < v*(math.Pi/4) {
 		behind := v - (2/math.Pi)*mean
 		return l * behind / (behind + (2/math.Pi)*l)
@@ -181,7 +182,7 @@ func (t *Tank) solve() {
 		heat -= s[i-1].v * x
 		step := above - x
 		j[i].heat += j[i].then * step
-		s[i].aged, s[i].step = j[i].l2, step
+		s[i].aged, s[i].step = j[i].l, step
 		above = x
 	}
 	// What rounding took of the heat, where it matters least.
@@ -201,8 +202,9 @@ func (t *Tank) blend(keep float64) {
 		l := t.s[i]
 		step := t.s[top].x - l.x
 		if step >= near || step >= 0 && atHeight(foot, keep) {
-			top--
-			t.s[top] = l
+			if top--; top != i {
+				t.s[top] = l
+			}
 			foot -= l.v
 			continue
 		}

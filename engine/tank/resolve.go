@@ -25,10 +25,10 @@ func (t *Tank) resolve(dt float64) {
 	for i := n - 1; i >= 1 && t.lo > 2*slabsMost; i-- {
 		j := &t.joints[i]
 		at := t.lo + i
-		if j.l2 == 0 || t.s[at].x-t.s[at-1].x < steepK*t.g {
+		if j.l == 0 || t.s[at].x-t.s[at-1].x < steepK*t.g {
 			continue
 		}
-		l := math.Sqrt(j.l2)
+		l := j.l
 		if t.s[at].stirred < dt/2-roundS {
 			at = t.slabsAbove(at, l, j.heat)
 		}
@@ -94,6 +94,6 @@ func (t *Tank) slabsAbove(at int, l, heat float64) int {
 // age gives the steps at the feet of layers from..to boundary layers of that thickness.
 func (t *Tank) age(from, to int, l float64) {
 	for i := from; i <= to; i++ {
-		t.s[i].aged, t.s[i].step = l*l, t.s[i].x-t.s[i-1].x
+		t.s[i].aged, t.s[i].step = l, t.s[i].x-t.s[i-1].x
 	}
 }

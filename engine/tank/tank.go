@@ -58,7 +58,7 @@ type Layer struct{ Litres, TempC float64 }
 // Exchange.
 type layer struct {
 	v, x    float64
-	aged    float64 // square of its boundary layers' thickness, L^2; below 0: less the seconds from the last Exchange to when the step was made
+	aged    float64 // thickness of its boundary layers, L; below 0: less the seconds from the last Exchange to when the step was made
 	step    float64 // x above less x below, after the last Exchange
 	stirred float64 // s of the present stretch in which the element heated just above the foot
 }
