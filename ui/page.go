@@ -79,6 +79,7 @@ type Page struct {
 	otherName string
 	minded    []care.Finding // of the house shown
 	mindedAt  mindedAt
+	water     coldWater
 }
 
 // NewPage returns a page that shows a store.

@@ -21,6 +21,7 @@ type Place struct {
 	GHI           [12]float64 // global horizontal irradiation, kWh/m2 a day
 	TempC         [12]float64 // air temperature
 	Cold          Monthly     // cold water where it is known, degC
+	Water         WaterModel  // how the other months of cold water are reckoned
 	Source        string
 }
 
@@ -133,6 +134,7 @@ func parsePlace(row []string) (p Place, err error) {
 		LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
 		Clock: clockOf(number(6), number(7), number(3)), Source: row[placeColumns-1],
 	}
+	p.Water = waterModel(p.Country, p.LatDeg)
 	if row[5] != "" {
 		p.ElevationM = number(5)
 	}

@@ -112,7 +112,7 @@ func pointAmong(places []Place, latDeg, lonDeg, elevationM float64) Found {
 	sort.SliceStable(list, func(i, j int) bool { return list[i].km < list[j].km })
 	first := list[0]
 	f := Found{
-		Place:   Place{LatDeg: latDeg, LonDeg: lonDeg, ElevationM: elevationM, Source: "between"},
+		Place:   Place{LatDeg: latDeg, LonDeg: lonDeg, ElevationM: elevationM, Source: "between", Water: first.p.Water},
 		Between: true, Nearest: first.p.Name, NearestKm: first.km,
 	}
 	f.Slug = PointName(latDeg, lonDeg, elevationM)

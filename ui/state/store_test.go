@@ -282,7 +282,7 @@ func TestShowDay_IsTheYears(t *testing.T) {
 	s.Commit()
 	same("kept")
 	s.Choose(scenario.SkyKind, int(s.Scenario.Sky))
-	if _, real := s.RealDay(); real || s.Results.Day.Flows.BoughtJ == s.Results.Year.Day[17].BoughtJ {
+	if _, real := s.RealDay(); real || s.Results.Day.Flows.SunJ == s.Results.Year.Day[17].SunJ {
 		t.Error("a sky is chosen and the day stays")
 	}
 }

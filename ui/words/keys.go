@@ -26,6 +26,13 @@ const (
 	CaptionSun
 	CaptionCool
 	CaptionBought
+	ColdWaterNote // args: yearly mean, where it is from, kWh more if 3 K colder, kWh more if 3 K warmer
+	WaterOfAir
+	WaterOfNorthAmerica
+	WaterOfSpain
+	WaterOfUnitedKingdom
+	WaterOfGermany
+	WaterTyped
 	ChangeNone
 	ChangeMore // args: amount
 	ChangeLess
