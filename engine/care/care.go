@@ -116,6 +116,9 @@ const (
 	// StepDown: whether the converter can raise the voltage decides what is bought. Args: kWh
 	// a year if it can, as it is reckoned, and if it cannot.
 	StepDown
+	// FacesPole: a plane turned from the sun's side. Args: which plane, its facing, the sun's
+	// side, degrees clockwise from north.
+	FacesPole
 	codeCount
 )
 
@@ -151,6 +154,7 @@ func Findings(p *simulate.Prepared) []Finding {
 	var l findings
 	l.water(p)
 	l.electrics(p)
+	l.roof(p)
 	return l
 }
 

@@ -164,7 +164,10 @@ func TestLink_Golden(t *testing.T) {
 		}},
 	}
 	for _, c := range cases {
-		want := Defaults(1)
+		want := first()
+		if c.link == "" {
+			want = Defaults(LatestVersion)
+		}
 		c.want(&want)
 		got, problems := Decode(c.link)
 		want.Known, want.ColdestC = got.Known, got.ColdestC // the place's: TestColdest_Place

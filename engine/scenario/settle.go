@@ -24,6 +24,7 @@ const ColdestUnderK = 20.0
 // of the place, the short circuit of modules of other watts.
 func (s *Scenario) Settle() {
 	s.settleFirst()
+	s.settleRoof()
 }
 
 // settleFirst is what version 1 brings into line.

@@ -221,6 +221,7 @@ var english = Catalogue{
 		care.ModuleFuseUnknown:     "%[2]s strings side by side can feed one of them with %[1]s A. Whether each needs a fuse depends on the maximum series fuse on the modules' label.",
 		care.ConverterShort:        "The strings' short circuit gives %[1]s A; the converter bears %[2]s A. Fewer strings side by side.",
 		care.ConverterCurrent:      "The strings give up to %[1]s A in full sun; the converter takes %[2]s A.",
+		care.FacesPole:             "Roof plane %[1]s faces %[2]s°; here the sun stands at %[3]s° (0° is north, 180° south) at noon. Turned like this it gets little. Is the facing right?",
 		care.StepDown:              "What the converter can do is not known. If it raises and lowers the voltage, as reckoned, %[1]s kWh a year are bought; if it only lowers it, %[2]s kWh.",
 	},
 	Page: englishPage,

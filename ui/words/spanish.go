@@ -253,6 +253,7 @@ var spanish = Catalogue{
 		care.ModuleFuseUnknown:     "%[2]s cadenas en paralelo pueden alimentar a una de ellas con %[1]s A. Si cada una necesita un fusible depende del fusible máximo en serie de la etiqueta de los módulos.",
 		care.ConverterShort:        "El cortocircuito de las cadenas da %[1]s A; el convertidor soporta %[2]s A. Menos cadenas en paralelo.",
 		care.ConverterCurrent:      "Las cadenas dan hasta %[1]s A a pleno sol; el convertidor toma %[2]s A.",
+		care.FacesPole:             "El plano %[1]s del tejado mira a %[2]s°; aquí el sol está a %[3]s° (0° es el norte, 180° el sur) a mediodía. Así recibe poco. ¿Es correcta la orientación?",
 		care.StepDown:              "No se sabe qué puede el convertidor. Si sube y baja la tensión, como se calcula, se compran %[1]s kWh al año; si solo la baja, %[2]s kWh.",
 	},
 	Page: spanishPage,
