@@ -12,8 +12,8 @@ import (
 
 // Ceilings of a first visit, bytes.
 const (
-	wasmBrotli = 1_250_000
-	wasmGzip   = 1_600_000
+	wasmBrotli = 1_300_000
+	wasmGzip   = 1_750_000
 	restBrotli = 260_000
 )
 
