@@ -46,11 +46,11 @@ var panels = []panel{
 		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.Price}, nil, state.Visit},
 	{LessonPanel, words.PanelLesson, nil, nil, state.Lesson},
 	{HomePanel, words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
-		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
+		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.ShowerC, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
 		scenario.ValveC, scenario.MeterKWh}, state.Home},
 	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
-		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.Horizon, scenario.SoilPct, scenario.MismatchPct, scenario.AgeYears}, state.Home},
+		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.MountBy, scenario.Horizon, scenario.SoilPct, scenario.ShadePct, scenario.MismatchPct, scenario.ConnectPct, scenario.FirstLightPct, scenario.PlatePct, scenario.DownPct, scenario.AgeYears}, state.Home},
 	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
 	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.ConverterSteps, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SupplyV, scenario.CableM, scenario.CableSize,
@@ -157,8 +157,11 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.Uses == scenario.Habits && s.When != scenario.Evenings
 	case id == scenario.EveningShowers:
 		return s.Uses == scenario.Habits && (s.When == scenario.Evenings || s.When == scenario.Both && s.People > 1)
-	case id >= scenario.MorningHands && id <= scenario.NightHands, id == scenario.MeterKWh:
+	case id >= scenario.MorningHands && id <= scenario.NightHands, id == scenario.MeterKWh, id == scenario.People, id == scenario.Showers,
+		id == scenario.ShowerMinutes, id == scenario.ShowerFlow:
 		return s.Uses == scenario.Habits
+	case id == scenario.PipeLitres, id == scenario.ValveC:
+		return s.Uses != scenario.NoUses
 	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
 		return s.LossBy == scenario.LossOvernight
 	case id == scenario.RoomC:

@@ -77,7 +77,7 @@ func (l *findings) water(p *simulate.Prepared) {
 	if s.ValveC > tapC {
 		l.find(ValveTooHot, Caution, scenario.ValveC, "50 degC at the tap (AS/NZS 3500.4, from memory)", s.ValveC, tapC)
 	}
-	if least := simulate.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
+	if least := s.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
 		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
 	}
 	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {

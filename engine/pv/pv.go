@@ -10,10 +10,18 @@ const (
 )
 
 // Losses are the parts of the light that come to something, each 0 to 1.
-type Losses struct{ Soiling, Mismatch, Age float64 }
+type Losses struct {
+	Soiling, Shade, Mismatch, Connections float64
+	FirstLight                            float64 // what light-induced degradation leaves
+	Plate                                 float64 // of modules under their plate
+	Running                               float64 // of the time
+	Age                                   float64
+}
 
 // Factor is the product of the parts.
-func (l Losses) Factor() float64 { return l.Soiling * l.Mismatch * l.Age }
+func (l Losses) Factor() float64 {
+	return l.Soiling * l.Shade * l.Mismatch * l.Connections * l.FirstLight * l.Plate * l.Running * l.Age
+}
 
 // Ohms returns an element's resistance from its rating plate: R = U2/P.
 func Ohms(ratedW, ratedV float64) float64 { return ratedV * ratedV / ratedW }

@@ -27,6 +27,7 @@ const (
 	People
 	ShowerMinutes
 	ShowerFlow
+	ShowerC
 	Showers
 	MorningShowers // the next in the order of draw.Occasion
 	EveningShowers
@@ -138,8 +139,14 @@ const (
 	CutOutC
 	CutBoth
 	SoilPct
+	ShadePct
 	MismatchPct
+	ConnectPct
+	FirstLightPct
+	PlatePct
+	DownPct
 	AgeYears
+	MountBy
 	Insulation
 	ValveC
 	fieldCount
@@ -344,10 +351,11 @@ var fields = [fieldCount]Field{
 	{ID: DrawsBy, Key: "draws", Kind: Choice, Max: 1, Step: 1, Choices: []string{"ar", "markov"}, at: func(s *Scenario) any { return &s.Draws }},
 	{ID: Month, Key: "month", Kind: Choice, Max: 11, Step: 1, Choices: []string{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"}, at: func(s *Scenario) any { return &s.Month }},
 	{ID: SkyKind, Key: "sky", Kind: Choice, Max: 2, Step: 1, Choices: []string{"bright", "typical", "dull"}, at: func(s *Scenario) any { return &s.Sky }},
-	{ID: UsesFrom, Key: "uses", Kind: Choice, Max: 3, Step: 1, Choices: []string{"habits", "s", "m", "l"}, at: func(s *Scenario) any { return &s.Uses }},
+	{ID: UsesFrom, Key: "uses", Kind: Choice, Max: 4, Step: 1, Choices: []string{"habits", "s", "m", "l", "none"}, at: func(s *Scenario) any { return &s.Uses }},
 	{ID: People, Key: "people", Unit: PerPerson, Min: 1, Max: 12, Step: 1, at: func(s *Scenario) any { return &s.People }},
 	{ID: ShowerMinutes, Key: "shower", Unit: Minute, Min: 1, Max: 30, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerMinutes }},
 	{ID: ShowerFlow, Key: "flow", Unit: LitrePerMinute, Min: 2, Max: 25, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerFlow }},
+	{ID: ShowerC, Key: "showertemp", Unit: Celsius, Min: 30, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.ShowerC }},
 	{ID: Showers, Key: "wash", Kind: Choice, Max: 2, Step: 1, Choices: []string{"morning", "evening", "both"}, at: func(s *Scenario) any { return &s.When }},
 	{ID: MorningShowers, Key: "showeram", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.MorningShowers)},
 	{ID: EveningShowers, Key: "showerpm", Unit: ClockMinute, Min: 0, Max: 1435, Step: 5, at: useAt(draw.EveningShowers)},
@@ -438,8 +446,8 @@ var fields = [fieldCount]Field{
 	{ID: AwayDays, Key: "awaydays", Unit: Day, Min: 0, Max: 60, Step: 1, at: func(s *Scenario) any { return &s.AwayDays }},
 	{ID: MeterKWh, Key: "meter", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.MeterKWh }},
 	{ID: ElementsBy, Key: "elements", Kind: Choice, Max: 3, Step: 1, Choices: []string{"one", "two", "both", "tanks"}, at: func(s *Scenario) any { return &s.Elements }},
-	{ID: UpperPct, Key: "upper", Unit: Percent, Min: 10, Max: 90, Step: 1, at: func(s *Scenario) any { return &s.UpperPct }},
-	{ID: LowerPct, Key: "lower", Unit: Percent, Min: 0, Max: 50, Step: 1, at: func(s *Scenario) any { return &s.LowerPct }},
+	{ID: UpperPct, Key: "upper", Unit: Percent, Min: 10, Max: 95, Step: 1, at: func(s *Scenario) any { return &s.UpperPct }},
+	{ID: LowerPct, Key: "lower", Unit: Percent, Min: 0, Max: 95, Step: 1, at: func(s *Scenario) any { return &s.LowerPct }},
 	{ID: ReachPct, Key: "reach", Unit: Percent, Min: 0, Max: 45, Step: 1, at: func(s *Scenario) any { return &s.ReachPct }},
 	{ID: SunTankL, Key: "suntank", Unit: Litre, Min: 30, Max: 1000, Step: 1, at: func(s *Scenario) any { return &s.SunTankL }},
 	{ID: SunTankLoss, Key: "sunloss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.SunTankKWh }},
@@ -448,7 +456,7 @@ var fields = [fieldCount]Field{
 	{ID: LossBy, Key: "lossby", Kind: Choice, Max: 9, Step: 1, Choices: []string{"figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight"}, at: func(s *Scenario) any { return &s.LossBy }},
 	{ID: EveningC, Key: "evening", Unit: Celsius, Min: 25, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.EveningC }},
 	{ID: MorningC, Key: "morning", Unit: Celsius, Min: 20, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.MorningC }},
-	{ID: NightH, Key: "night", Unit: Hour, Min: 1, Max: 48, Step: 0.5, at: func(s *Scenario) any { return &s.NightH }},
+	{ID: NightH, Key: "night", Unit: Hour, Min: 1, Max: 200, Step: 0.5, at: func(s *Scenario) any { return &s.NightH }},
 	{ID: RoomBy, Key: "roomby", Kind: Choice, Max: 1, Step: 1, Choices: []string{"fixed", "outside"}, at: func(s *Scenario) any { return &s.RoomBy }},
 	{ID: JacketOn, Key: "jacket", Kind: Choice, Max: 1, Step: 1, Choices: []string{"none", "jacket"}, at: func(s *Scenario) any { return &s.Jacket }},
 	{ID: PipeLoss, Key: "pipeloss", Unit: WattPerKelvin, Min: 0, Max: 5, Step: 0.05, at: func(s *Scenario) any { return &s.PipeLossW }},
@@ -459,8 +467,14 @@ var fields = [fieldCount]Field{
 	{ID: CutOutC, Key: "cutout", Unit: Celsius, Min: 50, Max: 99, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.CutOutC }},
 	{ID: CutBoth, Key: "cutboth", Kind: Choice, Max: 2, Step: 1, Choices: []string{"unknown", "yes", "no"}, at: func(s *Scenario) any { return &s.CutBoth }},
 	{ID: SoilPct, Key: "soil", Unit: Percent, Min: 0, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.SoilPct }},
+	{ID: ShadePct, Key: "shade", Unit: Percent, Min: 0, Max: 80, Step: 0.5, at: func(s *Scenario) any { return &s.ShadePct }},
 	{ID: MismatchPct, Key: "mismatch", Unit: Percent, Min: 0, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.MismatchPct }},
+	{ID: ConnectPct, Key: "connect", Unit: Percent, Min: 0, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.ConnectPct }},
+	{ID: FirstLightPct, Key: "firstlight", Unit: Percent, Min: 0, Max: 10, Step: 0.5, at: func(s *Scenario) any { return &s.FirstLightPct }},
+	{ID: PlatePct, Key: "underplate", Unit: Percent, Min: 0, Max: 10, Step: 0.5, at: func(s *Scenario) any { return &s.PlatePct }},
+	{ID: DownPct, Key: "down", Unit: Percent, Min: 0, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.DownPct }},
 	{ID: AgeYears, Key: "age", Unit: Year, Min: 0, Max: 40, Step: 1, at: func(s *Scenario) any { return &s.AgeYears }},
+	{ID: MountBy, Key: "mount", Kind: Choice, Max: 2, Step: 1, Choices: []string{"rack", "close", "in"}, at: func(s *Scenario) any { return &s.Mount }},
 	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, Optional: true, at: func(s *Scenario) any { return &s.InsulationM }},
 	{ID: ValveC, Key: "valve", Unit: Celsius, Min: 0, Max: 70, Step: 1, at: func(s *Scenario) any { return &s.ValveC }},
 }

@@ -25,6 +25,7 @@ const (
 	ProfileS
 	ProfileM
 	ProfileL
+	NoUses
 )
 
 // When the household showers.
@@ -147,6 +148,7 @@ type Scenario struct {
 	People        int
 	ShowerMinutes float64
 	ShowerFlow    float64 // L/min
+	ShowerC       float64 // of showers, and of the litres that are ready
 	When          When
 	UseAt         [draw.Occasions]int // minutes after midnight at which the household's uses begin
 	PipeLitres    float64             // run off before warm water reaches the tap
@@ -252,10 +254,16 @@ type Scenario struct {
 	CutOutC     float64 // of the independent cut-out; Unknown: UsualCutOutC
 	CutBoth     int8    // whether it breaks both supplies, 0: unknown, 1: yes, 2: no
 	SoilPct     float64 // of the light, by dirt
+	ShadePct    float64 // of the light, by what the horizon does not show
 	MismatchPct float64
-	AgeYears    int     // of the modules, see AgePctAYear
-	ValveC      float64 // a thermostatic mixing valve lets no more through; 0: none
-	InsulationM float64 // measured between the strings and earth, megohm; Unknown: not measured
+	ConnectPct  float64 // in connections
+	// FirstLightPct is lost in the first hours of light, PlatePct is what modules are under
+	// their plate, DownPct the time in which something is broken.
+	FirstLightPct, PlatePct, DownPct float64
+	Mount                            int8    // counts pv.Mounting
+	AgeYears                         int     // of the modules, see AgePctAYear
+	ValveC                           float64 // a thermostatic mixing valve lets no more through; 0: none
+	InsulationM                      float64 // measured between the strings and earth, megohm; Unknown: not measured
 
 	Known FieldSet // fields that somebody confirmed; the others are assumed
 }

@@ -17,7 +17,7 @@ func benchYear(b *testing.B, exchange bool) {
 	if !exchange {
 		p.tankParams.Geometry.ConductivityWPerMK = 0
 	}
-	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: ShowerC, When: draw.Both, At: s.UseAt}.Day()
+	p.uses = draw.Household{People: 4, ShowerMinutes: 6, ShowerFlow: 8, ShowerC: s.ShowerC, When: draw.Both, At: s.UseAt}.Day()
 	if len(p.uses) != 8 {
 		b.Fatalf("%d draws a day", len(p.uses))
 	}

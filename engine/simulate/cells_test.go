@@ -131,7 +131,8 @@ var conductionHouses = []struct{ name, link string }{
 }
 
 // Conduction changes what a house buys and how often water runs cool as in a tank of 300
-// cells: bought within 1 % or 5 kWh, cool days within 3. The change itself is printed beside
+// cells: bought within 1 % or 5 kWh, cool days within 7, since the uses there are flows and
+// here a few instants. The change itself is printed beside
 // that of the cells.
 func TestConduction_Cells(t *testing.T) {
 	houses := conductionHouses
@@ -161,7 +162,7 @@ func TestConduction_Cells(t *testing.T) {
 			if off := math.Abs(bought(with) - cells); off > math.Max(5, 0.01*cells) {
 				t.Errorf("bought %.1f kWh, cells %.1f", bought(with), cells)
 			}
-			if off := int(with.Total.CoolDays) - want.CoolDays; off < -3 || off > 3 {
+			if off := int(with.Total.CoolDays) - want.CoolDays; off < -7 || off > 7 {
 				t.Errorf("%d cool days, cells %d", with.Total.CoolDays, want.CoolDays)
 			}
 		})

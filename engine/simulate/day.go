@@ -13,7 +13,7 @@ import (
 // are the states before and after a draw.
 type Point struct {
 	Minute  float64
-	UsableL float64 // litres at ShowerC that could be drawn in one go
+	UsableL float64 // litres at the showers' temperature that could be drawn in one go
 	Cost    float64 // spent since midnight
 	BoughtJ float64 // since midnight
 	SunJ    float64 // into the water, since midnight
@@ -91,7 +91,7 @@ func (tr *Trace) point(r *dayRun, at, coldC float64, f *Flows) {
 
 // usable litres; a tank that needs no heat gives what it holds.
 func (r *dayRun) usable(coldC float64) float64 {
-	u := r.ws.tank.UsableLitres(ShowerC, coldC, ToleranceK)
+	u := r.ws.tank.UsableLitres(r.p.Scenario.ShowerC, coldC, ToleranceK)
 	if math.IsInf(u, 1) {
 		return r.p.Litres()
 	}

@@ -187,3 +187,14 @@ func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps [
 
 // ElementOhms is the element's resistance from its plate.
 func (p *Prepared) ElementOhms() float64 { return pv.Ohms(p.Scenario.ElementW, p.Scenario.ElementV) }
+
+// LightLost is the part of the light on the modules that comes to nothing by all named
+// losses, 0 to 1: before the cable and the converter.
+func (p *Prepared) LightLost() float64 { return 1 - p.chain.losses.Factor() }
+
+// StandingLoss is what the tank loses to its room, jacket and pipes counted: W/K, and
+// kWh in 24 h at the difference of scenario.LossTestK.
+func (p *Prepared) StandingLoss() (wPerK, kWhADay float64) {
+	wPerK = p.tankParams.LossWPerK
+	return wPerK, wPerK * scenario.LossTestK * 24 / 1000
+}

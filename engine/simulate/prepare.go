@@ -14,7 +14,6 @@ import (
 const (
 	CurrentPerK = 0.0005 // change of a module's short circuit, 1/K
 	CableC      = 50.0   // cables in the sun
-	ShowerC     = 40.0   // use temperature of showers
 	ToleranceK  = 2.0    // below use temperature by more than this is cool
 	// The inlet of a lying tank mixes more (assumption).
 	LyingMixedShare = 0.30
@@ -68,6 +67,9 @@ type drawStep struct {
 	draw tank.Draw
 	use  int // index into uses
 }
+
+// highestEnd is where an element that reaches up ends at the latest, as part of the tank.
+const highestEnd = 0.98
 
 // muchBelow is the part of the tank below the lower element above which what is
 // conducted there is resolved, see tank.Params: a lying tank's third of the height is not.
@@ -144,7 +146,8 @@ func (p *Prepared) setTank() {
 		Geometry:  tank.Geometry{Orientation: tank.Orientation(s.Stands)},
 	}
 	p.tankParams.Geometry.ConductivityWPerMK = p.tankParams.Geometry.WallConductivity(tank.Wall(s.Wall), s.TankLitres)
-	p.sunElement = tank.Element{Low: s.LowerPct / 100, High: (s.LowerPct + s.ReachPct) / 100}
+	low := s.LowerPct / 100
+	p.sunElement = tank.Element{Low: low, High: math.Max(low, math.Min(highestEnd, low+s.ReachPct/100))}
 	mixed := MixedShare
 	if s.Stands == 1 {
 		mixed = LyingMixedShare
@@ -222,12 +225,15 @@ func (p *Prepared) MoveUses(at [draw.Occasions]int) {
 
 func (p *Prepared) setUses() {
 	s := &p.Scenario
-	if s.Uses == scenario.Habits {
+	switch s.Uses {
+	case scenario.NoUses:
+		p.uses = nil
+	case scenario.Habits:
 		p.uses = draw.Household{
 			People: s.People, ShowerMinutes: s.ShowerMinutes, ShowerFlow: s.ShowerFlow,
-			ShowerC: ShowerC, When: draw.When(s.When), At: s.UseAt,
+			ShowerC: s.ShowerC, When: draw.When(s.When), At: s.UseAt,
 		}.Day()
-	} else {
+	default:
 		p.uses = draw.Standard(draw.Profile(s.Uses))
 	}
 	p.setSteps()

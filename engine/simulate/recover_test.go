@@ -22,7 +22,7 @@ func TestReadyAfter_Analytic(t *testing.T) {
 	}
 	cold := p.skyColdC[0]
 	above := s.TankLitres * (1 - s.LowerPct/100)
-	want := above * tank.HeatCapacity * (ShowerC - ToleranceK - cold) / p.BackupW() / 60
+	want := above * tank.HeatCapacity * (p.Scenario.ShowerC - ToleranceK - cold) / p.BackupW() / 60
 	got, ok := p.ReadyAfter(48, 0, new(Workspace))
 	if !ok || got < want-0.01 || got > want+3 {
 		t.Errorf("ready after %g min, by hand %.1f and less than 3 for loss and whole minutes", got, want)

@@ -22,7 +22,8 @@ func sameWiring(a, b *scenario.Scenario) bool {
 		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.Stages == b.Stages && a.ConverterLowV == b.ConverterLowV &&
 		a.ConverterHighV == b.ConverterHighV && a.ConverterW == b.ConverterW && a.ElementW == b.ElementW && a.ElementV == b.ElementV &&
 		a.ConverterSteps == b.ConverterSteps && a.ConverterPct == b.ConverterPct && a.ConverterStartW == b.ConverterStartW &&
-		a.SoilPct == b.SoilPct && a.MismatchPct == b.MismatchPct && a.AgeYears == b.AgeYears
+		a.SoilPct == b.SoilPct && a.ShadePct == b.ShadePct && a.MismatchPct == b.MismatchPct && a.ConnectPct == b.ConnectPct &&
+		a.FirstLightPct == b.FirstLightPct && a.PlatePct == b.PlatePct && a.DownPct == b.DownPct && a.AgeYears == b.AgeYears && a.Mount == b.Mount
 }
 
 // roof is the way from light to the element: planes whose strings stand side by side.
@@ -38,6 +39,7 @@ type roof struct {
 type plane struct {
 	solar.Plane
 	inString, strings int
+	mount             pv.Mounting
 	skyIAM, groundIAM float64
 	skyView           float64    // of the isotropic light, above the horizon
 	normal            [3]float64 // east, north, up
@@ -65,7 +67,7 @@ func (p *Prepared) roof() (*roof, error) {
 		sinA, cosA := math.Sincos(at.Azimuth)
 		inString, strings, _ := InStrings(part.Modules, s.InString)
 		r.planes = append(r.planes, plane{
-			Plane: at, inString: inString, strings: strings,
+			Plane: at, inString: inString, strings: strings, mount: pv.Mounting(s.Mount),
 			skyIAM: at.SkyIncidenceModifier(), groundIAM: at.GroundIncidenceModifier(),
 			skyView: r.horizon.SkyView(at),
 			normal:  [3]float64{sinT * sinA, sinT * cosA, cosT},
@@ -165,5 +167,5 @@ func (p *plane) light(model solar.SkyModel, sky *solar.Sky, rays []sunRay, level
 	in := p.Transpose(*sky, rb, solar.GroundReflectance, model)
 	low := math.Max(0, (in.Sky+in.Horizon)*p.skyIAM*p.skyView+in.Ground*p.groundIAM)
 	g := math.Max(low, (in.Beam+in.Circumsolar)*beamIAM+low)
-	return planeLight{mean: g, low: low, cellC: pv.CellFaiman(g, airC, 1)}
+	return planeLight{mean: g, low: low, cellC: p.mount.CellC(g, airC)}
 }

@@ -168,23 +168,19 @@ func timed(p tank.Params, e event) event {
 // gridDuring tells whether the grid may heat while water is drawn for a use.
 func (p *Prepared) gridDuring(b *scenario.Backup, u *draw.Use) bool {
 	s := &p.Scenario
-	if b.AllDay || b.FollowsSun() || s.RescueL > 0 {
+	if b.FollowsSun() || s.RescueL > 0 {
 		return true
 	}
 	from, to := u.Minute, u.Minute+u.Minutes()
-	within := func(span scenario.Span) bool {
-		start, end := float64(span.Start), float64(span.End)
-		if end < start {
-			end += scenario.DayMinutes
-		}
-		return start < to && from < end || start < to+scenario.DayMinutes && from+scenario.DayMinutes < end
+	if p.gridOpen(b, from+0.01) {
+		return true
 	}
-	for _, span := range spans(b) {
-		if span.Start != span.End && within(span) {
+	for _, edge := range p.gridEdges(b) {
+		if (edge > from && edge < to || edge+scenario.DayMinutes < to) && p.gridOpen(b, edge+0.5) {
 			return true
 		}
 	}
-	return s.HeatUp == 1 && within(scenario.Span{Start: scenario.HeatUpFrom, End: scenario.HeatUpFrom + scenario.HeatUpMinutes})
+	return s.HeatUp == 1 && from < scenario.HeatUpFrom+scenario.HeatUpMinutes && to > scenario.HeatUpFrom
 }
 
 // spans are the hours by the clock.

@@ -19,11 +19,9 @@ const (
 // ws.stretches. They depend on uses and hours alone.
 func (p *Prepared) stretches(b *scenario.Backup, ws *Workspace, e []event) []event {
 	at := ws.edges[:0]
-	for _, s := range spans(b) {
-		for _, edge := range [2]int{s.Start, s.End} {
-			if !b.AllDay && openAt(b, float64(edge)-0.5) != openAt(b, float64(edge)+0.5) {
-				at = append(at, float64(edge)*60)
-			}
+	for _, edge := range p.gridEdges(b) {
+		if p.gridOpen(b, edge-0.5) != p.gridOpen(b, edge+0.5) {
+			at = append(at, edge*60)
 		}
 	}
 	for i := range p.uses {
@@ -65,7 +63,7 @@ func (p *Prepared) stretches(b *scenario.Backup, ws *Workspace, e []event) []eve
 
 // heats tells whether grid or sun may heat between two instants of a day and the next.
 func (p *Prepared) heats(b *scenario.Backup, from, to float64) bool {
-	if b.AllDay || b.FollowsSun() || p.Scenario.RescueL > 0 {
+	if b.FollowsSun() || p.Scenario.RescueL > 0 {
 		return true
 	}
 	for hour := int(from / 3600); float64(hour)*3600 < to; hour++ {
@@ -73,12 +71,25 @@ func (p *Prepared) heats(b *scenario.Backup, from, to float64) bool {
 			return true
 		}
 	}
-	return openAt(b, (from+to)/120)
+	return p.gridOpen(b, (from+to)/120)
 }
 
-// openAt tells whether a minute lies in the hours by the clock.
-func openAt(b *scenario.Backup, minute float64) bool {
+// gridEdges are the minutes at which hours by the clock or outages may begin and end; an
+// edge may stand there twice.
+func (p *Prepared) gridEdges(b *scenario.Backup) [6]float64 {
+	s, w := &p.Scenario, spans(b)
+	return [6]float64{float64(w[0].Start), float64(w[0].End), float64(w[1].Start), float64(w[1].End), float64(s.OutFrom), float64(s.OutTo)}
+}
+
+// gridOpen tells whether the grid may heat at a minute, by hours by the clock less outages.
+func (p *Prepared) gridOpen(b *scenario.Backup, minute float64) bool {
 	minute = math.Mod(minute+scenario.DayMinutes, scenario.DayMinutes)
+	if out := (scenario.Span{Start: p.Scenario.OutFrom, End: p.Scenario.OutTo}); out.Start != out.End && inSpan(minute, out) {
+		return false
+	}
+	if b.AllDay {
+		return true
+	}
 	for _, s := range spans(b) {
 		if s.Start != s.End && inSpan(minute, s) {
 			return true

@@ -74,7 +74,11 @@ func newWiring(s *scenario.Scenario) (*wiring, error) {
 	ohms := pv.Ohms(s.ElementW, s.ElementV)
 	cable, _ := pv.CableOhms(s.CableM, pv.CableSizes()[s.CableSize], CableC)
 	w := &wiring{module: m, coupling: s.Coupling, direct: pv.Direct{ElementOhms: ohms, CableOhms: cable}}
-	w.losses = pv.Losses{Soiling: 1 - s.SoilPct/100, Mismatch: 1 - s.MismatchPct/100, Age: math.Pow(1-scenario.AgePctAYear/100, float64(s.AgeYears))}
+	left := func(pct float64) float64 { return 1 - pct/100 }
+	w.losses = pv.Losses{
+		Soiling: left(s.SoilPct), Shade: left(s.ShadePct), Mismatch: left(s.MismatchPct), Connections: left(s.ConnectPct),
+		FirstLight: left(s.FirstLightPct), Plate: left(s.PlatePct), Running: left(s.DownPct), Age: math.Pow(left(scenario.AgePctAYear), float64(s.AgeYears)),
+	}
 	w.staged = pv.Staged{Ohms: stages(s), CableOhms: cable}
 	w.converter = pv.Converter{
 		LeastV: s.ConverterLowV, MostV: s.ConverterHighV, StartW: s.ConverterStartW, Losses: pv.CurveOf(s.ConverterPct / 100),

@@ -46,9 +46,9 @@ func TestInCustomary_Whole(t *testing.T) {
 func TestInCustomary_Texts(t *testing.T) {
 	us := English().InCustomary()
 	for _, c := range [][2]string{
-		{us.Page[StripWater], "hot water ready, gal at 104\u00a0°F"},
+		{us.Page[StripWater], "hot water ready, gal"},
 		{us.Fields[scenario.LossKWh].Help, "Standing loss at 81 °F above the room, as on the label."},
-		{us.Fields[scenario.RescueLitres].Help, "Usable water at 104 °F; it stops once 5 gal more are ready. 0: never."},
+		{us.Fields[scenario.RescueLitres].Help, "Hot water ready; it stops once 5 gal more are ready. 0: never."},
 		{us.Fields[scenario.UsesFrom].Choices[3], "profile L, 11.7 kWh"},
 		{us.Fields[scenario.CableSize].Choices[2], "4 (≈ 12 AWG)"},
 	} {

@@ -281,9 +281,11 @@ const (
 	MeterTake
 	LandHelp
 	LandName
-	LandTwin      // args: hours, money, of the cheapest; money of none, of all day
-	LandTwinNone  // args: money of none, of all day
-	AlwaysAssumed // args: degC of cables, degC of showers, K tolerance, % mixed
+	LandTwin         // args: hours, money, of the cheapest; money of none, of all day
+	LandTwinNone     // args: money of none, of all day
+	AlwaysAssumed    // args: degC of cables, K tolerance, % mixed
+	LightLostNote    // args: %
+	StandingLossNote // args: loss, kWh a day, unit of the loss
 	PanelWeather
 	UseDevicePlace
 	DevicePlaceRefused
