@@ -12,6 +12,8 @@ import (
 type coldWater struct {
 	at             mindedAt
 	colder, warmer float64 // J bought more or less
+	ws             simulate.Workspace
+	year           *simulate.Year
 }
 
 // otherWaterK is how much colder and warmer.
@@ -24,13 +26,14 @@ func (c *Page) waterNote() string {
 	at := mindedAt{s.Prepared, s.Scenario}
 	if at != c.water.at {
 		bought := s.Results.Year.Total.BoughtJ
-		var ws simulate.Workspace
-		change := func(k float64) float64 {
-			y := new(simulate.Year)
-			at.house.WithColdWater(k).RunYear(at.scenario.Backup, &ws, y)
-			return y.Total.BoughtJ - bought
+		if c.water.year == nil {
+			c.water.year = new(simulate.Year)
 		}
-		c.water = coldWater{at, change(-otherWaterK), change(otherWaterK)}
+		change := func(k float64) float64 {
+			at.house.WithColdWater(k).RunYear(at.scenario.Backup, &c.water.ws, c.water.year)
+			return c.water.year.Total.BoughtJ - bought
+		}
+		c.water.at, c.water.colder, c.water.warmer = at, change(-otherWaterK), change(otherWaterK)
 	}
 	kWh := func(j float64) string {
 		text := format.Number(j/simulate.JPerKWh, 0)

@@ -252,7 +252,7 @@ func (a *app) drag() {
 	}
 	minute, _ := a.pointer.polar()
 	if a.store.Drag(minute, step) && a.store.AtBest() {
-		if n := a.window.Get("navigator"); n.Get("vibrate").Truthy() {
+		if n := a.window.Get("navigator"); n.Get("vibrate").Truthy() && (!n.Get("userActivation").Truthy() || n.Get("userActivation").Get("hasBeenActive").Truthy()) {
 			n.Call("vibrate", 8) // a notch to feel, where the device allows it
 		}
 	}

@@ -16,9 +16,9 @@ import (
 	"suncask/ui/view"
 )
 
-// gcPercent lets the heap grow to about 36 MB before it is swept: a frame of a
+// gcPercent lets the heap grow to about 40 MB before it is swept: a frame of a
 // drag leaves 50 kB behind, so some hundred frames pass without a sweep.
-const gcPercent = 800
+const gcPercent = 300
 
 func main() {
 	debug.SetGCPercent(gcPercent)

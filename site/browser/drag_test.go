@@ -194,7 +194,7 @@ func (b *tab) around(grip string, degrees float64, steps int) (x0, y0 float64, p
 	return x0, y0, path
 }
 
-const house = "v=1&place=seville&people=4&tank=250&modules=5"
+const house = "v=2&place=seville&people=4&tank=250&modules=5"
 
 // Sixty positions with real pointer events; after every frame the page agrees
 // with the native engine.
@@ -243,7 +243,7 @@ func TestDrag_AgreesWithNative(t *testing.T) {
 }
 
 // everyOption is a house with all that a year can have at once.
-const everyOption = "#v=1&modules2=2&horizon=90:15,120:22&couple=direct&rule=sun&rescue=12&heatup=weekly&outfrom=228&outto=252&awaydays=14" +
+const everyOption = "#v=2&modules2=2&horizon=90:15,120:22&couple=direct&rule=sun&rescue=12&heatup=weekly&outfrom=228&outto=252&awaydays=14" +
 	"&elements=two&switching=cycle&roomby=outside&jacket=jacket&valve=50&backup=noon0130to1800&backup2=0400-0530"
 
 // The time of a frame from the newest pointer event to the last attribute,

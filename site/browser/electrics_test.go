@@ -13,7 +13,7 @@ func TestWiring_FindingsWhereDecided(t *testing.T) {
 	for _, s := range []screen{phone, wideDark} {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
-			b.open("#v=1&modules=10")
+			b.open("#v=2&modules=10")
 			b.run(chromedp.Click("#panel-wiring"))
 			b.until(`document.querySelector('#iv svg path') !== null`)
 			b.run(chromedp.ScrollIntoView("#iv"))

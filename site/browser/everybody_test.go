@@ -18,7 +18,7 @@ func TestEverybody(t *testing.T) {
 		for _, lang := range []string{"en", "es"} {
 			for _, units := range []string{"metric", "us"} {
 				name := s.name + "-" + lang + "-" + units
-				b.open("?lang=" + lang + "&units=" + units + "#v=1&place=seville&people=4&modules=5&tank=151.4&backup=1500-1800")
+				b.open("?lang=" + lang + "&units=" + units + "#v=2&place=seville&people=4&modules=5&tank=151.4&backup=1500-1800")
 				words := map[string][2]string{"en": {"Hot washes", "hot water ready"}, "es": {"Lavados calientes", "agua caliente lista"}}[lang]
 				unit := map[string][3]string{"metric": {" L ", "151.4", "227"}, "us": {" gal ", "40", "60"}}[units]
 				if lang == "es" {

@@ -48,7 +48,7 @@ func TestFixes_OneUse(t *testing.T) {
 	for _, s := range []screen{phone, wideDark} {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
-			b.open("#" + house + "&modules=1&month=dec&sky=dull&backup=1500-1530")
+			b.open("#" + house + "&modules=2&month=nov&sky=dull&backup=1500-1700")
 			mark := -1
 			b.eval(`[...document.querySelectorAll('.drop-mark')].findIndex(d => d.querySelector('.cool'))`, &mark)
 			if mark < 0 {

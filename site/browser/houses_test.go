@@ -48,13 +48,13 @@ func TestHouses_KeptAndCompared(t *testing.T) {
 		t.Errorf("without a link: cost %v, last %v", got, changed)
 	}
 	// A link's house wins, and the last one is an undo away.
-	b.open("#v=1&place=oslo")
+	b.open("#v=2&place=oslo")
 	b.until(`document.getElementById('shared') !== null`)
 	b.shot("shared-phone")
 	b.axe("a shared house")
 	b.open("")
 	b.until(`location.hash.includes('modules=2')`)
-	b.open("#v=1&place=oslo")
+	b.open("#v=2&place=oslo")
 	b.run(chromedp.Click("#shared button"))
 	b.until(`location.hash.includes('modules=2')`)
 	b.run(chromedp.Click("#panel-houses", chromedp.ByQuery), chromedp.Click(".house-open"))

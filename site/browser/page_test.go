@@ -173,15 +173,15 @@ func TestWrongInput(t *testing.T) {
 	if !strings.Contains(hash, "tank=150") || b.value("out-cost-year") == cost {
 		t.Errorf("after 150 L the link is %s", hash)
 	}
-	b.sameAsNative("v=1&tank=150")
+	b.sameAsNative("v=2&tank=150")
 
-	full := scenario.Defaults(1)
+	full := scenario.Defaults(scenario.LatestVersion)
 	full.Known = scenario.AllFields()
 	half := scenario.Encode(&full)
 	for name, c := range map[string]struct{ fragment, says string }{
 		"cut in half":     {half[:len(half)/2+3], ""},
 		"noise":           {strings.Repeat("%&=x", 25000), "longer than"},
-		"an unknown part": {"v=1&colour=3&tank=150", "colour"},
+		"an unknown part": {"v=2&colour=3&tank=150", "colour"},
 		"a newer version": {"v=7&tank=150", "newer page"},
 	} {
 		b.open("#" + c.fragment)
@@ -274,7 +274,7 @@ func TestAccessibility_Axe(t *testing.T) {
 				}
 			}
 			b.shot("panel-" + s.name)
-			b.open("#v=1&tank=-5&backup=2230-0515")
+			b.open("#v=2&tank=-5&backup=2230-0515")
 			b.axe("with a refused value")
 			b.fits("with a refused value", s.width)
 		})
@@ -307,7 +307,7 @@ func (b *tab) fits(when string, width int64) {
 // A tap on a drop lists its uses; another change of the page closes nothing else.
 func TestUses_OpenByTapAndKey(t *testing.T) {
 	b := start(t, phone)
-	b.open("#v=1&people=6&tank=80&backup=none")
+	b.open("#v=2&people=6&tank=80&backup=none")
 	finger{b, true}.tap("#drop-0")
 	if got := b.text("#uses"); !strings.Contains(got, "48 L at 40") || !strings.Contains(got, "ran cool") {
 		t.Errorf("the list says %q", got)

@@ -84,7 +84,7 @@ func TestWalk_Keyboard(t *testing.T) {
 			for range 12 {
 				b.press(kb.Enter)
 			}
-			if hash := b.link(); hash != "#v=1" {
+			if hash := b.link(); hash != "#v=2" {
 				t.Errorf("after all is undone the link is %s", hash)
 			}
 			b.clean()

@@ -28,7 +28,7 @@ func TestYear_Shown(t *testing.T) {
 	for _, s := range []screen{phone, wideDark} {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
-			b.open("#v=1&place=seville&people=4&tank=250&modules=2&backup=1500-1600")
+			b.open("#v=2&place=seville&people=4&tank=250&modules=2&backup=1500-1600")
 			b.run(chromedp.Click("#panel-year"))
 			b.until(`document.querySelector('#year svg') !== null && document.querySelector('#flow svg') !== null`)
 			for _, at := range []string{"#year", "#calendar", "#flow"} {
@@ -147,7 +147,7 @@ func TestSizes_Tried(t *testing.T) {
 // The ways to set the hours, and cost over length.
 func TestWays_Tried(t *testing.T) {
 	b := start(t, phone)
-	b.open("#v=1&place=seville&people=4&tank=250&modules=2&backup=1500-1700")
+	b.open("#v=2&place=seville&people=4&tank=250&modules=2&backup=1500-1700")
 	b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#length-button"), chromedp.Click("#length-button"))
 	b.until(`document.querySelector('#lengths svg') !== null && document.getElementById('length-status').textContent === ''`)
 	b.run(chromedp.ScrollIntoView("#lengths"))
