@@ -1,6 +1,11 @@
 package climate
 
-import "suncask/engine/solar"
+import (
+	"strconv"
+	"strings"
+
+	"suncask/engine/solar"
+)
 
 // Days and hours of the calculation's year. Every year has 365 days; sun
 // positions are those of refYear.
@@ -52,25 +57,39 @@ type Clock struct {
 	From, To int
 }
 
-// Summer time where a place's own dates are not known: from the last Sunday of March
-// to the last of October in the north, from the first Sunday of October to the first
-// of April in the south, in refYear. Countries differ by up to three weeks.
-const (
-	northStart, northEnd = 87, 297
-	southStart, southEnd = 276, 94
-)
-
-// clockOf gives a place its summer time by hemisphere.
-func clockOf(offsetH, shiftH, latDeg float64) Clock {
-	c := Clock{OffsetH: offsetH, ShiftH: shiftH}
-	switch {
-	case shiftH == 0:
-	case latDeg < 0:
-		c.From, c.To = southStart, southEnd
-	default:
-		c.From, c.To = northStart, northEnd
+// readSummer reads a clock's summer time as the table of places has it: nothing, or first
+// day and first day after as MMDD-MMDD, + its hours where they are not one.
+func readSummer(text string) (c Clock, ok bool) {
+	if text == "" {
+		return c, true
 	}
-	return c
+	dates, hours, more := strings.Cut(text, "+")
+	c.ShiftH = 1
+	if more {
+		v, err := strconv.ParseFloat(hours, 64)
+		if err != nil {
+			return c, false
+		}
+		c.ShiftH = v
+	}
+	from, to, _ := strings.Cut(dates, "-")
+	var ok1, ok2 bool
+	c.From, ok1 = ReadDate(from)
+	c.To, ok2 = ReadDate(to)
+	return c, ok1 && ok2 && c.From != c.To
+}
+
+// ReadDate reads MMDD as a day of the year, from 0; ok is false for anything else.
+func ReadDate(text string) (day int, ok bool) {
+	n, err := strconv.ParseUint(text, 10, 16)
+	if err != nil || len(text) != 4 {
+		return 0, false
+	}
+	m, d := int(n/100), int(n%100)
+	if m < 1 || m > 12 || d < 1 || d > DaysIn[m-1] {
+		return 0, false
+	}
+	return FirstDay(m-1) + d - 1, true
 }
 
 // At returns local clock less UTC on a day of the year (0-364). A day of change uses

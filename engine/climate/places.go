@@ -17,6 +17,7 @@ type Place struct {
 	LatDeg        float64 // north positive
 	LonDeg        float64 // east positive
 	ElevationM    float64 // NaN where unknown
+	Zone          string  // of the IANA data base; empty for a point
 	Clock         Clock
 	GHI           [12]float64 // global horizontal irradiation, kWh/m2 a day
 	TempC         [12]float64 // air temperature
@@ -89,7 +90,7 @@ var bySlug sync.Map
 // slugHead heads the column of slugs.
 const slugHead = "slug"
 
-const placeColumns = 8 + 24 + 1
+const placeColumns = 9 + 24 + 1
 
 func parsePlaces(text string) (list []Place, err error) {
 	for n, line := range strings.Split(strings.TrimSpace(text), "\n") {
@@ -132,14 +133,20 @@ func parsePlace(row []string) (p Place, err error) {
 	p = Place{
 		Slug: row[0], Name: row[1], Country: row[2],
 		LatDeg: number(3), LonDeg: number(4), ElevationM: math.NaN(),
-		Clock: clockOf(number(6), number(7), number(3)), Source: row[placeColumns-1],
+		Zone: row[6], Source: row[placeColumns-1],
 	}
+	clock, ok := readSummer(row[8])
+	if !ok {
+		return p, fmt.Errorf("%s: summer time %q is not MMDD-MMDD", row[0], row[8])
+	}
+	p.Clock = clock
+	p.Clock.OffsetH = number(7)
 	p.Water = waterModel(p.Country, p.LatDeg)
 	if row[5] != "" {
 		p.ElevationM = number(5)
 	}
 	for m := range 12 {
-		p.GHI[m], p.TempC[m] = number(8+m), number(20+m)
+		p.GHI[m], p.TempC[m] = number(9+m), number(21+m)
 	}
 	return p, err
 }

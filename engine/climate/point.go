@@ -117,7 +117,7 @@ func pointAmong(places []Place, latDeg, lonDeg, elevationM float64) Found {
 	}
 	f.Slug = PointName(latDeg, lonDeg, elevationM)
 	f.Name = fmt.Sprintf("%.2f, %.2f", latDeg, lonDeg)
-	f.Clock = clockOf(first.p.Clock.OffsetH, first.p.Clock.ShiftH, latDeg)
+	f.Clock = first.p.Clock
 	if first.km > reachKm {
 		f.Clock = Clock{OffsetH: math.Round(lonDeg / 15)}
 	}

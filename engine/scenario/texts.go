@@ -32,21 +32,9 @@ func readDates(text string) (c climate.Clock, ok bool) {
 		return c, true
 	}
 	from, to, _ := strings.Cut(text, "-")
-	a, ok1 := readDate(from)
-	b, ok2 := readDate(to)
+	a, ok1 := climate.ReadDate(from)
+	b, ok2 := climate.ReadDate(to)
 	return climate.Clock{From: a, To: b}, ok1 && ok2 && a != b
-}
-
-func readDate(text string) (day int, ok bool) {
-	n, err := strconv.ParseUint(text, 10, 16)
-	if err != nil || len(text) != 4 {
-		return 0, false
-	}
-	m, d := int(n/100), int(n%100)
-	if m < 1 || m > 12 || d < 1 || d > climate.DaysIn[m-1] {
-		return 0, false
-	}
-	return climate.FirstDay(m-1) + d - 1, true
 }
 
 // MostElevation is the highest that a point of the horizon may be, degrees.
