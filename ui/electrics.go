@@ -27,5 +27,7 @@ func (c *Electrics) sheet() *sheet {
 		}
 		sh.rows = append(sh.rows, sheetRow{cells: []any{t(part.name), figure{part.joules / simulate.JPerKWh, 0}, figure{share, 0}}})
 	}
+	sh.addUp(1, 1) // the first row is their sum
+	sh.addUp(2, 1)
 	return sh
 }

@@ -28,9 +28,32 @@ type figure struct {
 	decimals int
 }
 
+// part is a figure that is shown so that it and its fellows add up, see format.AddUp.
+type part struct {
+	figure
+	shown float64
+}
+
+// addUp makes the figures of a column, in the rows from one on, parts.
+func (s *sheet) addUp(column, from int) {
+	var exact []float64
+	decimals := 0
+	for i := from; i < len(s.rows); i++ {
+		f := s.rows[i].cells[column].(figure)
+		exact, decimals = append(exact, f.value), f.decimals
+	}
+	for i, shown := range format.AddUp(exact, decimals) {
+		cell := &s.rows[from+i].cells[column]
+		*cell = part{(*cell).(figure), shown}
+	}
+}
+
 func shownCell(cell any) string {
-	if f, ok := cell.(figure); ok {
+	switch f := cell.(type) {
+	case figure:
 		return format.Number(f.value, f.decimals)
+	case part:
+		return format.Number(f.shown, f.decimals)
 	}
 	return cell.(string)
 }
@@ -47,9 +70,14 @@ func (s *sheet) csv() string {
 			if i > 0 {
 				b.WriteByte(',')
 			}
-			text, ok := cell.(string)
-			if !ok {
-				text = format.Exact(cell.(figure).value)
+			text := ""
+			switch f := cell.(type) {
+			case figure:
+				text = format.Exact(f.value)
+			case part:
+				text = format.Exact(f.value)
+			case string:
+				text = f
 			}
 			if strings.ContainsAny(text, ",\"\r\n") {
 				text = `"` + strings.ReplaceAll(text, `"`, `""`) + `"`

@@ -40,6 +40,9 @@ func (c *Yearly) months() *sheet {
 		}
 		sh.rows = append(sh.rows, r)
 	}
+	for column := 1; column <= 5; column++ { // the year's figures are their sums
+		sh.addUp(column, 0)
+	}
 	return sh
 }
 

@@ -111,11 +111,14 @@ func Parse(text string) (v float64, ok bool) {
 
 // Money writes an amount in whole units of a currency, with cents under ten.
 func Money(v float64, currency string) string {
-	decimals := 0
+	return Price(v, currency, moneyDecimals(v))
+}
+
+func moneyDecimals(v float64) int {
 	if math.Abs(v) < 10 {
-		decimals = 2
+		return 2
 	}
-	return Price(v, currency, decimals)
+	return 0
 }
 
 // currencyAfter tells whether a currency stands after its amount.

@@ -112,13 +112,14 @@ func (v *View) flow(s *state.Store) *curve.Data {
 // FlowNames are the nodes of the energy flow, each with its kilowatt-hours on a second line.
 func (v *View) FlowNames(s *state.Store) (names [curve.FlowNodes]string) {
 	var in, out [curve.FlowNodes]float64
-	for i, kWh := range v.Flows(s) {
-		out[curve.FlowLinks[i][0]] += kWh
-		in[curve.FlowLinks[i][1]] += kWh
-	}
 	decimals := 0
 	if v.FlowDay {
 		decimals = 1
+	}
+	flows := v.Flows(s)
+	for i, kWh := range format.AddUp(flows[:], decimals) { // a node is the sum of what is shown about it
+		out[curve.FlowLinks[i][0]] += kWh
+		in[curve.FlowLinks[i][1]] += kWh
 	}
 	for i, k := range [curve.FlowNodes]words.Key{
 		curve.NodeSun: words.FlowSun, curve.NodeGrid: words.FlowGrid, curve.NodeTank: words.FlowTank, curve.NodeWiring: words.FlowWiring,
