@@ -125,6 +125,7 @@ const (
 	SunTankLoss
 	Stands
 	WallOf
+	MixedLitres
 	LossBy
 	EveningC
 	MorningC
@@ -453,6 +454,7 @@ var fields = [fieldCount]Field{
 	{ID: SunTankLoss, Key: "sunloss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.SunTankKWh }},
 	{ID: Stands, Key: "stands", Kind: Choice, Max: 1, Step: 1, Choices: []string{"upright", "lying"}, at: func(s *Scenario) any { return &s.Stands }},
 	{ID: WallOf, Key: "wall", Kind: Choice, Max: 2, Step: 1, Choices: []string{"steel", "stainless", "copper"}, at: func(s *Scenario) any { return &s.Wall }},
+	{ID: MixedLitres, Key: "v40", Unit: Litre, Min: 10, Max: 1800, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.MixedL }},
 	{ID: LossBy, Key: "lossby", Kind: Choice, Max: 9, Step: 1, Choices: []string{"figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight"}, at: func(s *Scenario) any { return &s.LossBy }},
 	{ID: EveningC, Key: "evening", Unit: Celsius, Min: 25, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.EveningC }},
 	{ID: MorningC, Key: "morning", Unit: Celsius, Min: 20, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.MorningC }},

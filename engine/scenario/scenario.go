@@ -239,6 +239,7 @@ type Scenario struct {
 	SunTankKWh float64 // its standing loss in 24 h at LossTestK
 	Stands     int8    // 0: upright, 1: lying
 	Wall       int8    // counts tank.Wall
+	MixedL     float64 // mixed water at 40 degC on the label (V40), L; Unknown: MixedShare tells
 	LossBy     LossFrom
 	EveningC   float64 // readings of a night without draws and heating
 	MorningC   float64

@@ -196,6 +196,24 @@ func TestUpperElement_HandComputedDay(t *testing.T) {
 	}
 }
 
+// A single element near the top, upright and lying, keeps warm and buys only for the share of
+// the water above it, as an upper one does; and reaching on it ends in the tank.
+func TestHighElement_HandComputedDay(t *testing.T) {
+	for _, c := range []struct{ lower, reach, above float64 }{{95, 0, 0.05}, {70, 0, 0.3}, {90, 45, 0.1}, {50, 45, 0.5}} {
+		for _, stands := range []int8{0, 1} {
+			p := idle(t, 0, func(s *scenario.Scenario) { s.LowerPct, s.ReachPct, s.SetC, s.Stands = c.lower, c.reach, 60, stands })
+			if end := p.sunElement.High; end > 0.98+1e-9 {
+				t.Errorf("ends at %g of the tank", end)
+			}
+			f, ws := p.day(t, allDay, 3)
+			keepW := p.tankParams.LossWPerK * c.above * 40
+			if top := ws.tank.At(ws.tank.Len() - 1); math.Abs(f.BoughtJ/(86400*keepW)-1) > 2e-3 || math.Abs(top.TempC-60) > 0.2 {
+				t.Errorf("%+v: bought %.0f J, by hand %.0f; top at %.2f degC", c, f.BoughtJ, 86400*keepW, top.TempC)
+			}
+		}
+	}
+}
+
 // A lying tank has more dead water under its element and gives less.
 func TestLying_LessReady(t *testing.T) {
 	up := prepared(t, func(*scenario.Scenario) {})

@@ -283,7 +283,7 @@ const (
 	LandName
 	LandTwin         // args: hours, money, of the cheapest; money of none, of all day
 	LandTwinNone     // args: money of none, of all day
-	AlwaysAssumed    // args: degC of cables, K tolerance, % mixed
+	AlwaysAssumed    // args: degC of cables, K tolerance
 	LightLostNote    // args: %
 	StandingLossNote // args: loss, kWh a day, unit of the loss
 	PanelWeather
