@@ -67,7 +67,7 @@ var panels = []panel{
 	{YearPanel, words.PanelYear, nil, nil, state.Home},
 	{HousesPanel, words.PanelHouses, nil, nil, state.Home},
 	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
-		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}, state.Home},
+		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.ExportKWh, scenario.ExportRest, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}, state.Home},
 }
 
 // row is one field as it stands on the page.
@@ -180,6 +180,8 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.Rule == scenario.SunFirst && shown(s, scenario.RuleBy)
 	case id == scenario.AwayFrom:
 		return s.AwayDays > 0
+	case id == scenario.ExportRest:
+		return s.ExportKWh > 0
 	case id == scenario.ShiftMin:
 		return s.Weather != ""
 	case id == scenario.DrawsBy:

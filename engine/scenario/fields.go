@@ -94,6 +94,8 @@ const (
 	OtherKWh
 	Standing
 	ExportPrice
+	ExportKWh
+	ExportRest
 	GridCO2
 	Currency
 	ModuleCost
@@ -423,6 +425,8 @@ var fields = [fieldCount]Field{
 	{ID: OtherKWh, Key: "other", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.OtherKWh }},
 	{ID: Standing, Key: "standing", Unit: MoneyAMonth, Min: 0, Max: 10000, Step: 0.01, at: func(s *Scenario) any { return &s.Standing }},
 	{ID: ExportPrice, Key: "export", Unit: MoneyPerKWh, Min: 0, Max: 1000, Step: 0.0001, at: func(s *Scenario) any { return &s.ExportPrice }},
+	{ID: ExportKWh, Key: "exportfirst", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.ExportKWh }},
+	{ID: ExportRest, Key: "exportrest", Unit: MoneyPerKWh, Min: 0, Max: 1000, Step: 0.0001, at: func(s *Scenario) any { return &s.ExportRest }},
 	{ID: GridCO2, Key: "co2", Unit: GramsPerKWh, Min: 0, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.GridCO2 }},
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: ModuleCost, Key: "modcost", Unit: Money, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.ModuleCost }},

@@ -207,8 +207,10 @@ type Scenario struct {
 	Standing float64 // charge a month
 	// ExportPrice is paid for a kWh of the modules that the water does not take.
 	ExportPrice float64
-	GridCO2     float64 // g a kWh of the grid; 0: not known
-	Currency    string
+	// ExportKWh is how many of them a month, 0: all; beyond them ExportRest is paid.
+	ExportKWh, ExportRest float64
+	GridCO2               float64 // g a kWh of the grid; 0: not known
+	Currency              string
 
 	ModuleCost   float64 // each, with its mounting
 	FixedCost    float64 // of the rest, labour too

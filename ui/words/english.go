@@ -144,6 +144,8 @@ var english = Catalogue{
 		scenario.OtherKWh:        {Name: "Electricity for all else", Help: "What the house uses beside its hot water. It decides which price a kWh for water has, where prices rise with use."},
 		scenario.Standing:        {Name: "Standing charge"},
 		scenario.ExportPrice:     {Name: "Paid for a kWh fed back", Help: "For sun that the water does not take; 0 where nothing is fed back."},
+		scenario.ExportKWh:       {Name: "That much is paid for the first", Help: "In a month; 0 where all that is fed back has one price."},
+		scenario.ExportRest:      {Name: "Paid for a kWh beyond them"},
 		scenario.GridCO2:         {Name: "CO\u2082 of grid electricity", Help: "Assumed from the country's mean of a year; 0 where it is not known."},
 		scenario.ModuleCost:      {Name: "A module with its mounting"},
 		scenario.FixedCost:       {Name: "All else", Help: "Converter, cable, element, labour."},

@@ -374,6 +374,7 @@ var englishPage = []string{
 	TermBlocks:           "added by prices that rise with use",
 	TermFed:              "sun fed back, kWh",
 	TermFedPrice:         "paid for a kWh fed back",
+	TermFedLess:          "taken off by the second price of what is fed back",
 	TermInvestment:       "price of the system today",
 	TermSaving:           "saved in the first year",
 	TermRise:             "rise of the price a year",

@@ -375,6 +375,7 @@ const (
 	TermBlocks
 	TermFed
 	TermFedPrice
+	TermFedLess
 	TermInvestment
 	TermSaving
 	TermRise

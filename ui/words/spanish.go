@@ -168,6 +168,8 @@ var spanish = Catalogue{
 		scenario.OtherKWh:        {Name: "Electricidad para todo lo demás", Help: "Lo que gasta la casa aparte del agua caliente. Decide qué precio tiene un kWh para el agua donde los precios suben con el consumo."},
 		scenario.Standing:        {Name: "Cuota fija"},
 		scenario.ExportPrice:     {Name: "Pagado por un kWh vertido", Help: "Por el sol que el agua no toma; 0 donde no se vierte."},
+		scenario.ExportKWh:       {Name: "Eso se paga por los primeros", Help: "En un mes; 0 donde todo lo vertido tiene un solo precio."},
+		scenario.ExportRest:      {Name: "Pagado por un kWh más allá de ellos"},
 		scenario.GridCO2:         {Name: "CO₂ de la electricidad de la red", Help: "Supuesto según la media anual del país; 0 donde no se conoce."},
 		scenario.ModuleCost:      {Name: "Un módulo con su montaje"},
 		scenario.FixedCost:       {Name: "Todo lo demás", Help: "Convertidor, cable, resistencia, mano de obra."},

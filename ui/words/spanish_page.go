@@ -383,6 +383,7 @@ var spanishPage = []string{
 	TermReplaceYear:      "en el año",
 	TermHorizon:          "años considerados",
 	TermFedPrice:         "pagado por kWh vertido",
+	TermFedLess:          "restado por el segundo precio de lo vertido",
 	ExplainMonths:        "la suma de sus meses",
 	ExplainDays:          "la suma de sus días",
 	ExplainText:          "%[1]s, %[2]s: %[3]s = %[4]s",
