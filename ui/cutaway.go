@@ -168,6 +168,25 @@ func (c *Cutaway) ready() string {
 	return ""
 }
 
+// heatTimes says how long grid and sun take to heat the tank.
+func (c *Cutaway) heatTimes() string {
+	w, s := c.Page.View.Words, c.Page.Store
+	h := s.HeatTimes()
+	cold, to := degrees(h.ColdC), degrees(h.ToC)
+	text := w.Text(words.HeatGridNever, cold, to)
+	if h.GridOK {
+		text = w.Text(words.HeatGrid, cold, to, format.Duration(int(math.Ceil(h.GridMinutes))))
+	}
+	month := w.Months[s.Scenario.Month]
+	switch {
+	case h.SunOK:
+		text += " " + w.Text(words.HeatSun, month, format.Duration(int(math.Ceil(h.SunMinutes))), format.Clock(int(math.Ceil(h.SunFrom+h.SunMinutes))))
+	case s.Prepared.Wiring().Strings > 0:
+		text += " " + w.Text(words.HeatSunNever, month)
+	}
+	return text
+}
+
 // hygiene says how often the year's water is heated through, and how much stands where
 // bacteria grow.
 func (c *Cutaway) hygiene() string {

@@ -124,7 +124,7 @@ func TestPage_NodeBudget(t *testing.T) {
 // Each panel shows its fields with name, range and unit.
 func TestPanels_Rows(t *testing.T) {
 	seen := map[scenario.FieldID]bool{}
-	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged"} {
+	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged&exportfirst=50"} {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
 			p.Panel, p.More = i, true

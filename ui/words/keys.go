@@ -276,6 +276,10 @@ const (
 	LatestStart  // args: clock times: start, end, use
 	LatestNone   // args: clock time
 	TankReady    // args: showers, duration
+	HeatGrid     // args: degC, degC, duration
+	HeatGridNever
+	HeatSun      // args: month, duration, clock time
+	HeatSunNever // args: month
 	MeterFits    // args: minutes, kWh, month
 	MeterNot     // args: kWh, kWh, month
 	MeterTake
