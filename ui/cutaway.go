@@ -161,7 +161,7 @@ func (c *Cutaway) twin() string {
 func (c *Cutaway) ready() string {
 	s := c.Page.Store
 	minutes, ok := s.ReadyAfter()
-	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 {
+	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 && s.Scenario.Uses != scenario.NoUses {
 		p := &s.Results.Day.Trace.Points[c.point()]
 		return c.Page.View.Words.Text(words.TankReady, format.Number(math.Floor(10*p.UsableL/litres)/10, 1), format.Duration(int(minutes)))
 	}
@@ -196,7 +196,10 @@ func (c *Cutaway) hygiene() string {
 		heated = w.Text(words.HygieneHeated, degrees(simulate.HygieneC), simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
 	}
 	dose := w.Text(words.DoseNone)
-	if h.LeastDose >= 0.05 {
+	switch {
+	case c.Page.Store.Scenario.Uses == scenario.NoUses: // nobody draws
+		dose = ""
+	case h.LeastDose >= 0.05:
 		dose = w.Text(words.DoseSome, format.Number(h.LeastDose, 1))
 	}
 	return heated + " " + dose + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.In(scenario.Litre, h.GrowLitres, 0), degrees(simulate.GrowFromC), degrees(simulate.GrowToC))

@@ -167,3 +167,49 @@ func TestPanels_WordsTakeTheirArguments(t *testing.T) {
 		}
 	}
 }
+
+// The page holds for a house without uses: every panel and entry renders, none of its texts is
+// no number, the fields of a household are not there, and tools find nothing to keep warm.
+func TestPage_NoUses(t *testing.T) {
+	for _, link := range []string{"v=2&uses=none", "v=2&uses=none&elements=tanks&backup=all0000", "v=2&uses=none&modules=0&backup=none0000&exportfirst=30&export=500"} {
+		s, v := state.Open(link), view.New()
+		p := NewPage(s, v)
+		for i := range panels {
+			p.Panel, p.More = i, true
+			out := html5(t, p).String()
+			for _, bad := range []string{"NaN", "Inf", "\u221e", "%!"} {
+				if strings.Contains(out, bad) {
+					t.Errorf("%s, panel %s: %q on the page", link, panels[i].id, bad)
+				}
+			}
+			for _, r := range (&Panels{Page: p}).rows() {
+				if r.id == scenario.People || r.id == scenario.ShowerMinutes || r.id >= scenario.MorningShowers && r.id <= scenario.PipeLitres {
+					t.Errorf("%s: field %s is shown", link, r.key)
+				}
+			}
+		}
+		for _, a := range v.Frame(s) {
+			if strings.Contains(a.Value, "NaN") || strings.Contains(a.Value, "Inf") {
+				t.Errorf("%s: %s %s is %q", link, a.ID, a.Name, a.Value)
+			}
+		}
+		if _, ok := s.LatestStart(0); ok {
+			t.Errorf("%s: a latest start for no use", link)
+		}
+		s.Fixes()
+		s.StartFind()
+		for s.FindStep() {
+		}
+		if f, ok := s.EndFind(); ok && f.CoolUses > 0 {
+			t.Errorf("%s: better hours with %d cool uses", link, f.CoolUses)
+		}
+		for j := range state.JobCount {
+			n := 0
+			for range state.Work(j, s.BeginJob(j), nil) {
+				if n++; n == 12 {
+					break
+				}
+			}
+		}
+	}
+}

@@ -289,7 +289,7 @@ func TestRoom_Outside(t *testing.T) {
 	}
 }
 
-// Dirt, mismatch and age each take their part of the modules' potential.
+// Dirt, mismatch, age and every other named loss each take their part of the modules' potential.
 func TestLosses_Named(t *testing.T) {
 	energy := func(change func(*scenario.Scenario)) float64 { return prepared(t, change).Potential.MaximumJ }
 	clean := energy(func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 0 })
@@ -297,9 +297,14 @@ func TestLosses_Named(t *testing.T) {
 		change func(*scenario.Scenario)
 		left   float64
 	}{
-		"dirt":     {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 5, 0 }, 0.95},
-		"mismatch": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 2 }, 0.98},
-		"age":      {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.AgeYears = 0, 0, 20 }, math.Pow(0.995, 20)},
+		"dirt":        {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 5, 0 }, 0.95},
+		"shade":       {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.ShadePct = 0, 0, s.ShadePct+10 }, 0.87 / 0.97},
+		"connections": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.ConnectPct = 0, 0, 1.5 }, 0.985 / 0.995},
+		"first light": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.FirstLightPct = 0, 0, 0 }, 1 / 0.985},
+		"plate":       {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.PlatePct = 0, 0, 4 }, 0.96 / 0.99},
+		"down":        {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.DownPct = 0, 0, 0 }, 1 / 0.97},
+		"mismatch":    {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 2 }, 0.98},
+		"age":         {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.AgeYears = 0, 0, 20 }, math.Pow(0.995, 20)},
 	} {
 		// Less light is also a little less efficient.
 		if got := energy(c.change) / clean; math.Abs(got-c.left) > 0.004 {
