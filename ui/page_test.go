@@ -213,3 +213,23 @@ func TestPage_NoUses(t *testing.T) {
 		}
 	}
 }
+
+// The roof's panel says what all losses come to, each part beside its value; none where there
+// are none.
+func TestPanels_LightLost(t *testing.T) {
+	line := func(link string) string {
+		return (&Panels{Page: NewPage(state.Open(link), view.New())}).lightLost()
+	}
+	text := line("v=2&age=10")
+	for _, part := range []string{"16.6 %", "Light lost by dirt 2\u202f%;", "in connections 0.5\u202f%", "Age of the modules 10\u202fyears"} { // 1 - 0.8768 x 0.995^10
+		if !strings.Contains(text, part) {
+			t.Errorf("%q does not say %q", text, part)
+		}
+	}
+	if text := line("v=1"); !strings.Contains(text, "4.9 %") || strings.Contains(text, "connections") {
+		t.Errorf("version 1: %q", text)
+	}
+	if text := line("v=1&soil=0&mismatch=0"); text != "" {
+		t.Errorf("without losses: %q", text)
+	}
+}

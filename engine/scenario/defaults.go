@@ -23,7 +23,7 @@ func Defaults(version int) Scenario {
 }
 
 // usualLosses are those of Dobos 2014 (NREL/TP-6A20-62641, table of default losses, from
-// memory): 12.4 % together. Its 2 % for cables are reckoned from the cable itself.
+// memory): 12.3 % together. Its 2 % for cables are reckoned from the cable itself.
 func (s *Scenario) usualLosses() {
 	s.SoilPct, s.ShadePct, s.MismatchPct, s.ConnectPct = 2, 3, 2, 0.5
 	s.FirstLightPct, s.PlatePct, s.DownPct = 1.5, 1, 3

@@ -287,7 +287,7 @@ var englishPage = []string{
 	FixesHelp:            "Each is a simulated year of this house with that one change. What it costs to buy is counted for a module and for another tank only.",
 	FindHelp:             "Finding better hours looks for those that cost least and run cool no more often than accepted, a simulated year for each try.",
 	AlwaysAssumed:        "Assumed throughout: cables of %s °C; a use runs cool when it is %s K below its temperature.",
-	LightLostNote:        "All these losses together: %s %% of the light, before cable and converter.",
+	LightLostNote:        "Before cable and converter %s %% of the light is lost. Its parts: %s.",
 	StandingLossNote:     "With jacket and pipes the tank loses %[1]s %[3]s: %[2]s kWh a day when it is 45 K warmer than its room.",
 	PanelWeather:         "Weather",
 	UseDevicePlace:       "Use this device\u2019s place",

@@ -288,7 +288,7 @@ const (
 	LandTwin         // args: hours, money, of the cheapest; money of none, of all day
 	LandTwinNone     // args: money of none, of all day
 	AlwaysAssumed    // args: degC of cables, K tolerance
-	LightLostNote    // args: %
+	LightLostNote    // args: %, parts
 	StandingLossNote // args: loss, kWh a day, unit of the loss
 	PanelWeather
 	UseDevicePlace

@@ -287,7 +287,7 @@ var spanishPage = []string{
 	FixesHelp:            "Cada uno es un año simulado de esta casa con ese único cambio. De la compra solo se cuenta un módulo y otro depósito.",
 	FindHelp:             "Buscar mejores horas busca las que menos cuestan sin más usos fríos de los aceptados, con un año simulado en cada intento.",
 	AlwaysAssumed:        "Siempre supuesto: cables a %s °C; un uso sale frío con %s K menos de su temperatura.",
-	LightLostNote:        "Todas estas pérdidas juntas: un %s %% de la luz, antes del cable y el convertidor.",
+	LightLostNote:        "Antes del cable y el convertidor se pierde un %s %% de la luz. Sus partes: %s.",
 	StandingLossNote:     "Con funda y tuberías el depósito pierde %[1]s %[3]s: %[2]s kWh al día cuando está 45 K más caliente que su sitio.",
 	PanelWeather:         "Clima",
 	UseDevicePlace:       "Usar el lugar de este aparato",
