@@ -161,11 +161,30 @@ func (c *Cutaway) twin() string {
 func (c *Cutaway) ready() string {
 	s := c.Page.Store
 	minutes, ok := s.ReadyAfter()
-	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 {
+	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 && s.Scenario.Uses != scenario.NoUses {
 		p := &s.Results.Day.Trace.Points[c.point()]
 		return c.Page.View.Words.Text(words.TankReady, format.Number(math.Floor(10*p.UsableL/litres)/10, 1), format.Duration(int(minutes)))
 	}
 	return ""
+}
+
+// heatTimes says how long grid and sun take to heat the tank.
+func (c *Cutaway) heatTimes() string {
+	w, s := c.Page.View.Words, c.Page.Store
+	h := s.HeatTimes()
+	cold, to := degrees(h.ColdC), degrees(h.ToC)
+	text := w.Text(words.HeatGridNever, cold, to)
+	if h.GridOK {
+		text = w.Text(words.HeatGrid, cold, to, format.Duration(int(math.Ceil(h.GridMinutes))))
+	}
+	month := w.Months[s.Scenario.Month]
+	switch {
+	case h.SunOK:
+		text += " " + w.Text(words.HeatSun, month, format.Duration(int(math.Ceil(h.SunMinutes))), format.Clock(int(math.Ceil(h.SunFrom+h.SunMinutes))))
+	case s.Prepared.Wiring().Strings > 0:
+		text += " " + w.Text(words.HeatSunNever, month)
+	}
+	return text
 }
 
 // hygiene says how often the year's water is heated through, and how much stands where
@@ -177,7 +196,10 @@ func (c *Cutaway) hygiene() string {
 		heated = w.Text(words.HygieneHeated, degrees(simulate.HygieneC), simulate.HygieneMinutes, h.HeatUps, format.Number(h.LongestDays, 1))
 	}
 	dose := w.Text(words.DoseNone)
-	if h.LeastDose >= 0.05 {
+	switch {
+	case c.Page.Store.Scenario.Uses == scenario.NoUses: // nobody draws
+		dose = ""
+	case h.LeastDose >= 0.05:
 		dose = w.Text(words.DoseSome, format.Number(h.LeastDose, 1))
 	}
 	return heated + " " + dose + " " + w.Text(words.HygieneGrow, format.Number(h.GrowHours, 0), format.In(scenario.Litre, h.GrowLitres, 0), degrees(simulate.GrowFromC), degrees(simulate.GrowToC))

@@ -39,7 +39,7 @@ var quantityNames = [explain.Quantities]words.Key{words.ExplainBought, words.Exp
 	words.WorthPayback, words.WorthNPV, words.WorthKWh}
 
 var symbolNames = [explain.Symbols]words.Key{words.TermSun, words.TermGrid, words.TermBare, words.TermCost, words.TermBase,
-	words.TermPrice, words.TermBands, words.TermBlocks, words.TermFed, words.TermFedPrice, words.TermInvestment, words.TermSaving, words.TermRise,
+	words.TermPrice, words.TermBands, words.TermBlocks, words.TermFed, words.TermFedPrice, words.TermFedLess, words.TermInvestment, words.TermSaving, words.TermRise,
 	words.TermAgeing, words.TermDiscount, words.TermUpkeep, words.TermReplacement, words.TermReplaceYear, words.TermHorizon}
 
 func (c *Explain) quantities() (list []explain.Quantity) {

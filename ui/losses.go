@@ -6,9 +6,26 @@ import (
 	"suncask/ui/words"
 )
 
-// lightLost says what the losses of the modules come to.
+// losses are the fields that are parts of the light that is lost.
+var losses = [...]scenario.FieldID{scenario.SoilPct, scenario.ShadePct, scenario.MismatchPct, scenario.ConnectPct, scenario.FirstLightPct,
+	scenario.PlatePct, scenario.DownPct, scenario.AgeYears}
+
+// lightLost says what the losses of the modules come to, part by part.
 func (c *Panels) lightLost() string {
-	return c.Page.View.Words.Text(words.LightLostNote, format.Number(100*c.Page.Store.Prepared.LightLost(), 1))
+	s, w := c.Page.Store, c.Page.View.Words
+	parts := ""
+	for _, id := range losses {
+		if f := scenario.FieldOf(id); f.Get(&s.Scenario) > 0 {
+			if parts != "" {
+				parts += "; "
+			}
+			parts += w.Fields[id].Name + " " + s.Text(id) + format.Space + w.Units[f.Unit]
+		}
+	}
+	if parts == "" {
+		return ""
+	}
+	return w.Text(words.LightLostNote, format.Number(100*s.Prepared.LightLost(), 1), parts)
 }
 
 // standingLoss says what the tank loses, in both ways in which people know it.

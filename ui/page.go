@@ -367,7 +367,7 @@ func (c *Page) accuracy() string {
 
 // assumed says what the page cannot change yet.
 func (c *Page) assumed() string {
-	return c.View.Words.Text(words.AlwaysAssumed, degrees(simulate.CableC), format.In(scenario.Kelvin, simulate.ToleranceK, 0), 100*simulate.MixedShare)
+	return c.View.Words.Text(words.AlwaysAssumed, degrees(simulate.CableC), format.In(scenario.Kelvin, simulate.ToleranceK, 0))
 }
 
 // legend explains the middle of the dial.

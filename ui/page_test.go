@@ -124,7 +124,7 @@ func TestPage_NodeBudget(t *testing.T) {
 // Each panel shows its fields with name, range and unit.
 func TestPanels_Rows(t *testing.T) {
 	seen := map[scenario.FieldID]bool{}
-	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged"} {
+	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged&exportfirst=50"} {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
 			p.Panel, p.More = i, true
@@ -165,5 +165,71 @@ func TestPanels_WordsTakeTheirArguments(t *testing.T) {
 				t.Errorf("%q, %s: %.120q", link, panels[i].id, out[max(0, at-60):])
 			}
 		}
+	}
+}
+
+// The page holds for a house without uses: every panel and entry renders, none of its texts is
+// no number, the fields of a household are not there, and tools find nothing to keep warm.
+func TestPage_NoUses(t *testing.T) {
+	for _, link := range []string{"v=2&uses=none", "v=2&uses=none&elements=tanks&backup=all0000", "v=2&uses=none&modules=0&backup=none0000&exportfirst=30&export=500"} {
+		s, v := state.Open(link), view.New()
+		p := NewPage(s, v)
+		for i := range panels {
+			p.Panel, p.More = i, true
+			out := html5(t, p).String()
+			for _, bad := range []string{"NaN", "Inf", "\u221e", "%!"} {
+				if strings.Contains(out, bad) {
+					t.Errorf("%s, panel %s: %q on the page", link, panels[i].id, bad)
+				}
+			}
+			for _, r := range (&Panels{Page: p}).rows() {
+				if r.id == scenario.People || r.id == scenario.ShowerMinutes || r.id >= scenario.MorningShowers && r.id <= scenario.PipeLitres {
+					t.Errorf("%s: field %s is shown", link, r.key)
+				}
+			}
+		}
+		for _, a := range v.Frame(s) {
+			if strings.Contains(a.Value, "NaN") || strings.Contains(a.Value, "Inf") {
+				t.Errorf("%s: %s %s is %q", link, a.ID, a.Name, a.Value)
+			}
+		}
+		if _, ok := s.LatestStart(0); ok {
+			t.Errorf("%s: a latest start for no use", link)
+		}
+		s.Fixes()
+		s.StartFind()
+		for s.FindStep() {
+		}
+		if f, ok := s.EndFind(); ok && f.CoolUses > 0 {
+			t.Errorf("%s: better hours with %d cool uses", link, f.CoolUses)
+		}
+		for j := range state.JobCount {
+			n := 0
+			for range state.Work(j, s.BeginJob(j), nil) {
+				if n++; n == 12 {
+					break
+				}
+			}
+		}
+	}
+}
+
+// The roof's panel says what all losses come to, each part beside its value; none where there
+// are none.
+func TestPanels_LightLost(t *testing.T) {
+	line := func(link string) string {
+		return (&Panels{Page: NewPage(state.Open(link), view.New())}).lightLost()
+	}
+	text := line("v=2&age=10")
+	for _, part := range []string{"16.6 %", "Light lost by dirt 2\u202f%;", "in connections 0.5\u202f%", "Age of the modules 10\u202fyears"} { // 1 - 0.8768 x 0.995^10
+		if !strings.Contains(text, part) {
+			t.Errorf("%q does not say %q", text, part)
+		}
+	}
+	if text := line("v=1"); !strings.Contains(text, "4.9 %") || strings.Contains(text, "connections") {
+		t.Errorf("version 1: %q", text)
+	}
+	if text := line("v=1&soil=0&mismatch=0"); text != "" {
+		t.Errorf("without losses: %q", text)
 	}
 }

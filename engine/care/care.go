@@ -119,6 +119,17 @@ const (
 	// FacesPole: a plane turned from the sun's side. Args: which plane, its facing, the sun's
 	// side, degrees clockwise from north.
 	FacesPole
+	// LabelImpossible: mixed water that a tank like this cannot give in the label's test. Args:
+	// the label's, least, most, L.
+	LabelImpossible
+	// BelowUpper: water that the weekly heat-up does not reach, though the sun may. Args: litres,
+	// litres of the tank.
+	BelowUpper
+	// ElementsCrossed: an upper element below the lower one. Args: their heights, %.
+	ElementsCrossed
+	// ElementTooLong: an element that reaches out of the tank. Args: how high, to where it is
+	// reckoned, %.
+	ElementTooLong
 	codeCount
 )
 

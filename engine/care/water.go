@@ -89,7 +89,15 @@ func (l *findings) water(p *simulate.Prepared) {
 	}
 	below, ahead := p.BelowElements()
 	if low := below + ahead; low > 0.02*p.Litres() {
-		l.find(BelowElement, Note, scenario.TankLitres, "height of the lower element", low, p.Litres())
+		severity := Note
+		if low > p.Litres()/2 {
+			severity = Caution
+		}
+		l.find(BelowElement, severity, scenario.LowerPct, "height of the lower element", low, p.Litres())
+	}
+	l.elements(p)
+	if _, least, most, ok := p.LabelMixed(); !ok && s.MixedL != scenario.Unknown {
+		l.find(LabelImpossible, Caution, scenario.MixedLitres, "heat balance of the label's test, 65 and 10 degC (EN 50440, from memory)", s.MixedL, math.Ceil(least), math.Floor(most))
 	}
 	if s.LossBy == scenario.LossOvernight {
 		if _, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH); !ok {
@@ -99,6 +107,21 @@ func (l *findings) water(p *simulate.Prepared) {
 	l.stuck(p)
 	l.cutOut(p)
 	l.find(Expands, Note, scenario.TankLitres, "density of water at 1 atm (IAPWS, computed)", Expansion(hottest)*s.TankLitres, hottest)
+}
+
+// elements are findings about their heights.
+func (l *findings) elements(p *simulate.Prepared) {
+	s := &p.Scenario
+	sun, grid := p.Elements()
+	if s.Elements.Upper() && s.HeatUp == 1 {
+		l.find(BelowUpper, Note, scenario.HeatUp, "height of the upper element", grid.Low*s.TankLitres, s.TankLitres)
+	}
+	if s.Elements.Upper() && s.UpperPct < s.LowerPct {
+		l.find(ElementsCrossed, Caution, scenario.UpperPct, "the upper of two elements", s.UpperPct, s.LowerPct)
+	}
+	if end := s.LowerPct + s.ReachPct; end > 100*sun.High+1e-9 {
+		l.find(ElementTooLong, Caution, scenario.ReachPct, "an element ends in the tank", end, 100*sun.High)
+	}
 }
 
 // stuck are findings about thermostats that never open.

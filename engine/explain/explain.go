@@ -51,6 +51,7 @@ const (
 	BlockCost                     // C_t, money that rising prices add
 	FedBack                       // E_x, kWh
 	FedPrice                      // x, money a kWh
+	FedLess                       // C_x, money that a second price of it takes off
 	Investment                    // I, money today
 	FirstSaving                   // S, money in the first year
 	PriceRise                     // r a year
@@ -108,17 +109,17 @@ func Of(q Quantity, at Span, h *House) (e Explanation) {
 	case q == DayBought:
 		e.Value = Bought.of(h.Day)
 	case q == DayCost:
-		return costOf(h.Day, 0, h)
+		return costOf(h.Day, 0, 0, h)
 	case q >= Payback:
 		return worthOf(q, h)
 	case at.Day >= 0:
 		if q == Cost {
-			return costOf(&h.Year.Day[at.Day], 0, h)
+			return costOf(&h.Year.Day[at.Day], 0, 0, h)
 		}
 		e.Value = q.of(&h.Year.Day[at.Day])
 	case at.Month >= 0 && q == Cost:
 		f := monthOf(at.Month, h)
-		return costOf(&f, h.Prepared.Blocks(f.BaseJ), h)
+		return costOf(&f, h.Prepared.Blocks(f.BaseJ), h.Prepared.FedRest(f.UnusedSunJ), h)
 	default:
 		e.Parts = parts(q, at, h)
 		for _, p := range e.Parts {
@@ -152,16 +153,17 @@ func monthOf(m int, h *House) (sum simulate.Flows) {
 }
 
 // costOf takes a cost apart: what was bought outside bands at its price, what was bought in
-// bands, what blocks add, less what was paid for what was fed back.
-func costOf(f *simulate.Flows, blocks float64, h *House) Explanation {
+// bands, what blocks add, less what was paid for what was fed back, of which a second price
+// takes something off.
+func costOf(f *simulate.Flows, blocks, fedLess float64, h *House) Explanation {
 	s := &h.Prepared.Scenario
 	t := s.Tariff()
 	base, price := f.BaseJ/simulate.JPerKWh, t.Marginal(s.OtherKWh)
 	fed := f.UnusedSunJ / simulate.JPerKWh
 	bands := f.Cost - base*price + fed*s.ExportPrice
 	return Explanation{
-		Value: base*price + bands + blocks - fed*s.ExportPrice,
-		Terms: []Term{{BaseEnergy, base}, {BasePrice, price}, {BandCost, bands}, {BlockCost, blocks}, {FedBack, fed}, {FedPrice, s.ExportPrice}},
+		Value: base*price + bands + blocks - fed*s.ExportPrice + fedLess,
+		Terms: []Term{{BaseEnergy, base}, {BasePrice, price}, {BandCost, bands}, {BlockCost, blocks}, {FedBack, fed}, {FedPrice, s.ExportPrice}, {FedLess, fedLess}},
 	}
 }
 
@@ -217,7 +219,7 @@ func Formula(q Quantity, at Span) string {
 	case q == DayBought:
 		return ""
 	case q == Cost && at.Month >= 0, q == DayCost:
-		return "C = p E_b + C_b + C_t \u2212 x E_x"
+		return "C = p E_b + C_b + C_t \u2212 x E_x + C_x"
 	case at.Day >= 0:
 		return ""
 	}
@@ -225,4 +227,4 @@ func Formula(q Quantity, at Span) string {
 }
 
 // Letters are the symbols as formulas write them.
-var Letters = [Symbols]string{"E_s", "E_g", "C_0", "C", "E_b", "p", "C_b", "C_t", "E_x", "x", "I", "S", "r", "g", "d", "U", "R", "y_R", "N"}
+var Letters = [Symbols]string{"E_s", "E_g", "C_0", "C", "E_b", "p", "C_b", "C_t", "E_x", "x", "C_x", "I", "S", "r", "g", "d", "U", "R", "y_R", "N"}

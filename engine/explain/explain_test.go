@@ -32,7 +32,7 @@ func TestOf_IsWhatIsShown(t *testing.T) {
 		s.Backup = scenario.Backup{Start: 15 * r.IntN(96), End: 15 * r.IntN(96)}
 		s.Bands = []string{"", "1700-2000:0.5", "11-2/wd0600-0900:0.4,we0000-0000:0.1"}[r.IntN(3)]
 		s.Blocks = []string{"", "100:0.3,260:0.5"}[r.IntN(2)]
-		s.ExportPrice = []float64{0, 0.07}[r.IntN(2)]
+		s.ExportPrice, s.ExportKWh, s.ExportRest = []float64{0, 0.07}[r.IntN(2)], []float64{0, 30}[r.IntN(2)], 0.02
 		s.AwayDays = 20 * r.IntN(2)
 		s.Settle()
 		p, err := simulate.Prepare(&s, nil, prev)
@@ -66,7 +66,7 @@ func TestOf_IsWhatIsShown(t *testing.T) {
 // The terms put into the formula by hand give its value.
 func TestOf_Terms(t *testing.T) {
 	s := scenario.Defaults(scenario.LatestVersion)
-	s.Bands, s.Blocks, s.ExportPrice = "1600-1700:0.5", "210:0.3", 0.05
+	s.Bands, s.Blocks, s.ExportPrice, s.ExportKWh, s.ExportRest = "1600-1700:0.5", "210:0.3", 0.05, 10, 0.02
 	p, err := simulate.Prepare(&s, nil, nil)
 	if err != nil {
 		t.Fatal(err)
@@ -80,7 +80,7 @@ func TestOf_Terms(t *testing.T) {
 	for _, term := range e.Terms {
 		v[term.Symbol] = term.Value
 	}
-	if want := v[BasePrice]*v[BaseEnergy] + v[BandCost] + v[BlockCost] - v[FedPrice]*v[FedBack]; math.Abs(e.Value-want) > 1e-9 || v[BandCost] <= 0 || v[BlockCost] <= 0 {
+	if want := v[BasePrice]*v[BaseEnergy] + v[BandCost] + v[BlockCost] - v[FedPrice]*v[FedBack] + v[FedLess]; math.Abs(e.Value-want) > 1e-9 || v[BandCost] <= 0 || v[BlockCost] <= 0 || math.Abs(v[FedLess]-0.03*(v[FedBack]-10)) > 1e-9 {
 		t.Errorf("January costs %g, by hand %g, %v", e.Value, want, v)
 	}
 	for _, q := range []Quantity{NetValue, KWhCost, Payback} {

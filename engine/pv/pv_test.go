@@ -33,6 +33,37 @@ func TestCellTemperature_Pvlib(t *testing.T) {
 	}
 }
 
+// Mountings by published laws: Ross's k of the two closer ones to 1 %; and King's other law in
+// a wind of 1 m/s, measured elsewhere at another height, has the same order and, with less air,
+// at least as much heat.
+func TestMounting_NordmannKing(t *testing.T) {
+	var b struct {
+		Ross map[string]float64
+		King map[string]struct{ A, B, DT float64 }
+	}
+	published.Block(t, "pv.json", "mounting", &b)
+	if len(b.Ross) != 2 || len(b.King) != 3 {
+		t.Fatalf("%d and %d rows", len(b.Ross), len(b.King))
+	}
+	last, lastKing := 0.0, 0.0
+	for m, name := range map[Mounting]string{Close: "close", InRoof: "in"} {
+		if k := (m.CellC(900, 15) - 15) / 900; math.Abs(k/b.Ross[name]-1) > 0.01 {
+			t.Errorf("%s: %.4f K m2/W, published %.4f", name, k, b.Ross[name])
+		}
+	}
+	for m := Rack; m <= InRoof; m++ {
+		king := b.King[[]string{"rack", "close", "in"}[m]]
+		k, other := m.CellC(1000, 0)/1000, math.Exp(king.A+king.B)+king.DT/1000
+		if k <= last || other <= lastKing || k/other < 0.65 || k/other > 1.1 {
+			t.Errorf("mounting %d: %.4f K m2/W, King %.4f", m, k, other)
+		}
+		last, lastKing = k, other
+	}
+	if got, want := Rack.CellC(800, 20), 20+800/31.84; math.Abs(got-want) > 1e-9 {
+		t.Errorf("rack at %g degC, Faiman 2008 at 1 m/s %g", got, want)
+	}
+}
+
 func TestOhms_Plate(t *testing.T) {
 	var b struct {
 		Rows map[string]map[string]struct {

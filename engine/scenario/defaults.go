@@ -23,7 +23,7 @@ func Defaults(version int) Scenario {
 }
 
 // usualLosses are those of Dobos 2014 (NREL/TP-6A20-62641, table of default losses, from
-// memory): 12.4 % together. Its 2 % for cables are reckoned from the cable itself.
+// memory): 12.3 % together. Its 2 % for cables are reckoned from the cable itself.
 func (s *Scenario) usualLosses() {
 	s.SoilPct, s.ShadePct, s.MismatchPct, s.ConnectPct = 2, 3, 2, 0.5
 	s.FirstLightPct, s.PlatePct, s.DownPct = 1.5, 1, 3
@@ -41,7 +41,7 @@ func first() Scenario {
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230, SupplyV: 230,
 		ColdestC: -10, MaxSystemV: Unknown, MaxFuseA: Unknown, ConverterMaxV: 450, ConverterMaxA: Unknown, ConverterShortA: Unknown, ConverterPct: 96, ConverterStartW: 20,
-		BreakerA: Unknown, DesignPct: 125, TouchV: 120, DropPct: 3, CutOutC: Unknown, InsulationM: Unknown,
+		BreakerA: Unknown, DesignPct: 125, TouchV: 120, DropPct: 3, CutOutC: Unknown, MixedL: Unknown, InsulationM: Unknown,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR", OtherKWh: 200, GridCO2: 166,
 		ModuleCost: 150, FixedCost: 900, TankCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
 		Backup:     Backup{Start: 15 * 60, End: 18 * 60},

@@ -94,6 +94,8 @@ const (
 	OtherKWh
 	Standing
 	ExportPrice
+	ExportKWh
+	ExportRest
 	GridCO2
 	Currency
 	ModuleCost
@@ -125,6 +127,7 @@ const (
 	SunTankLoss
 	Stands
 	WallOf
+	MixedLitres
 	LossBy
 	EveningC
 	MorningC
@@ -422,6 +425,8 @@ var fields = [fieldCount]Field{
 	{ID: OtherKWh, Key: "other", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.OtherKWh }},
 	{ID: Standing, Key: "standing", Unit: MoneyAMonth, Min: 0, Max: 10000, Step: 0.01, at: func(s *Scenario) any { return &s.Standing }},
 	{ID: ExportPrice, Key: "export", Unit: MoneyPerKWh, Min: 0, Max: 1000, Step: 0.0001, at: func(s *Scenario) any { return &s.ExportPrice }},
+	{ID: ExportKWh, Key: "exportfirst", Unit: KWhAMonth, Min: 0, Max: 5000, Step: 1, at: func(s *Scenario) any { return &s.ExportKWh }},
+	{ID: ExportRest, Key: "exportrest", Unit: MoneyPerKWh, Min: 0, Max: 1000, Step: 0.0001, at: func(s *Scenario) any { return &s.ExportRest }},
 	{ID: GridCO2, Key: "co2", Unit: GramsPerKWh, Min: 0, Max: 1500, Step: 1, at: func(s *Scenario) any { return &s.GridCO2 }},
 	{ID: Currency, Key: "money", Kind: Text},
 	{ID: ModuleCost, Key: "modcost", Unit: Money, Min: 0, Max: 1e7, Step: 1, at: func(s *Scenario) any { return &s.ModuleCost }},
@@ -453,6 +458,7 @@ var fields = [fieldCount]Field{
 	{ID: SunTankLoss, Key: "sunloss", Unit: KWhPerDay, Min: 0.2, Max: 10, Step: 0.01, at: func(s *Scenario) any { return &s.SunTankKWh }},
 	{ID: Stands, Key: "stands", Kind: Choice, Max: 1, Step: 1, Choices: []string{"upright", "lying"}, at: func(s *Scenario) any { return &s.Stands }},
 	{ID: WallOf, Key: "wall", Kind: Choice, Max: 2, Step: 1, Choices: []string{"steel", "stainless", "copper"}, at: func(s *Scenario) any { return &s.Wall }},
+	{ID: MixedLitres, Key: "v40", Unit: Litre, Min: 10, Max: 1800, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.MixedL }},
 	{ID: LossBy, Key: "lossby", Kind: Choice, Max: 9, Step: 1, Choices: []string{"figure", "aplus", "a", "b", "c", "d", "e", "f", "meps", "overnight"}, at: func(s *Scenario) any { return &s.LossBy }},
 	{ID: EveningC, Key: "evening", Unit: Celsius, Min: 25, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.EveningC }},
 	{ID: MorningC, Key: "morning", Unit: Celsius, Min: 20, Max: 90, Step: 0.5, at: func(s *Scenario) any { return &s.MorningC }},

@@ -96,7 +96,7 @@ func WriteBlocks(list []tariff.Block) string {
 // Tariff is the scenario's; its texts must be ones that Problems accepts. The hours of
 // low price come after all bands.
 func (s *Scenario) Tariff() tariff.Tariff {
-	t := tariff.Tariff{PerKWh: s.Price, Export: s.ExportPrice}
+	t := tariff.Tariff{PerKWh: s.Price, Export: s.ExportPrice, ExportKWh: s.ExportKWh, ExportRest: s.ExportRest}
 	t.Bands, _ = ReadBands(s.Bands)
 	t.Blocks, _ = ReadBlocks(s.Blocks)
 	if s.LowFrom != s.LowTo {

@@ -207,8 +207,10 @@ type Scenario struct {
 	Standing float64 // charge a month
 	// ExportPrice is paid for a kWh of the modules that the water does not take.
 	ExportPrice float64
-	GridCO2     float64 // g a kWh of the grid; 0: not known
-	Currency    string
+	// ExportKWh is how many of them a month, 0: all; beyond them ExportRest is paid.
+	ExportKWh, ExportRest float64
+	GridCO2               float64 // g a kWh of the grid; 0: not known
+	Currency              string
 
 	ModuleCost   float64 // each, with its mounting
 	FixedCost    float64 // of the rest, labour too
@@ -239,6 +241,7 @@ type Scenario struct {
 	SunTankKWh float64 // its standing loss in 24 h at LossTestK
 	Stands     int8    // 0: upright, 1: lying
 	Wall       int8    // counts tank.Wall
+	MixedL     float64 // mixed water at 40 degC on the label (V40), L; Unknown: MixedShare tells
 	LossBy     LossFrom
 	EveningC   float64 // readings of a night without draws and heating
 	MorningC   float64

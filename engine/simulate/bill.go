@@ -68,6 +68,16 @@ func (p *Prepared) Blocks(boughtJ float64) float64 {
 	return b.Month(other+kWh) - b.Month(other) - b.Marginal(other)*kWh
 }
 
+// FedRest is what a month's water costs more than its days' sum because beyond a month's
+// first kilowatt-hours that are fed back less is paid; below zero where more is.
+func (p *Prepared) FedRest(fedJ float64) float64 {
+	kWh := fedJ / JPerKWh
+	return p.bill.tariff.Export*kWh - p.bill.tariff.Fed(kWh)
+}
+
+// monthMore is what a month costs beside the sum of its days.
+func (p *Prepared) monthMore(f *Flows) float64 { return p.Blocks(f.BaseJ) + p.FedRest(f.UnusedSunJ) }
+
 // OnePrice tells whether a bought kilowatt-hour costs the same at all hours.
 func (p *Prepared) OnePrice() bool { return p.bill.tariff.OnePrice() }
 

@@ -64,6 +64,41 @@ func TestBill_Blocks(t *testing.T) {
 	}
 }
 
+// With two prices a month for what is fed back a year is paid month by month, days at the
+// first; and no year ends early, for its cost may fall again.
+func TestBill_ExportTiers(t *testing.T) {
+	plain := yearOf(t, scenario.Defaults(scenario.LatestVersion))
+	for _, c := range [][3]float64{{0.3, 40, 0.05}, {0, 40, 0.2}, {0.05, 60, 0.3}, {0.07, 0, 0.5}} {
+		s := scenario.Defaults(scenario.LatestVersion)
+		s.ExportPrice, s.ExportKWh, s.ExportRest = c[0], c[1], c[2]
+		p := prepared(t, func(to *scenario.Scenario) { *to = s })
+		y, months := year(t, p, s.Backup), 0.0
+		want := 0.0
+		for m := range plain.Month {
+			fed := plain.Month[m].UnusedSunJ / JPerKWh
+			first := fed
+			if c[1] > 0 {
+				first = math.Min(fed, c[1])
+			}
+			want += plain.Month[m].Cost - c[0]*first - c[2]*(fed-first)
+			months += y.Month[m].Cost
+		}
+		if math.Abs(y.Total.Cost-want) > 1e-9*(1+math.Abs(want)) || math.Abs(months-want) > 1e-9*(1+math.Abs(want)) || p.OnePrice() {
+			t.Errorf("%v: %.6f, months %.6f, by hand %.6f", c, y.Total.Cost, months, want)
+		}
+		if !p.RunUpTo(s.Backup, Limits{CoolUses: math.MaxInt32, Cost: math.Max(0.01, want)}, new(Workspace), new(Year)) {
+			t.Errorf("%v: the year ended early", c)
+		}
+		if b := p.RunBoost(scenario.Backup{AllDay: true}, new(Workspace)); b.Presses == 0 {
+			if all := year(t, p, scenario.Backup{AllDay: true}); math.Abs(b.Cost-all.Total.Cost) > 1e-6 {
+				t.Errorf("%v: with no press a boost's year costs %.6f, the year %.6f", c, b.Cost, all.Total.Cost)
+			}
+		} else {
+			t.Errorf("%d presses with backup all day", b.Presses)
+		}
+	}
+}
+
 func yearOf(t *testing.T, s scenario.Scenario) *Year {
 	t.Helper()
 	p, err := Prepare(&s, nil, nil)

@@ -28,6 +28,7 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 	r := p.start(b, ws)
 	r.repeatFirstWeek()
 	var f Flows
+	var month Flows // so far
 	plain := append([]event(nil), ws.events...)
 	for day := range climate.Days {
 		r.onDay(day)
@@ -57,8 +58,12 @@ func (p *Prepared) RunBoost(b scenario.Backup, ws *Workspace) (out Boost) {
 		for _, n := range presses {
 			out.Presses += n
 		}
-		out.Cost += f.Cost
 		out.CoolUses += f.CoolUses
+		month.Add(&f)
+		if m := climate.MonthOf(day); day == climate.FirstDay(m)+climate.DaysIn[m]-1 {
+			out.Cost += month.Cost + p.monthMore(&month)
+			month = Flows{}
+		}
 		ws.events = append(ws.events[:0], plain...)
 	}
 	return out

@@ -16,7 +16,7 @@ type Wiring struct {
 	Strings  int // side by side, of all planes
 	Even     bool
 	ColdC    float64 // lowest air on record: the strings' voltage is highest then
-	HotV     float64 // at maximum power behind the cable, cells of HotCellC
+	HotV     float64 // at maximum power behind the cable, hot cells: HotCellC on a rack, more where less air cools
 	FullV    float64 // at the operating point in StandardWm2, cells of 25 degC
 	FullA    float64
 	FullW    float64   // into the element, cells of the year's coldest air less ColdMarginK
@@ -60,7 +60,7 @@ func (p *Prepared) Wiring() Wiring {
 		return w
 	}
 	ohms := p.chain.direct.CableOhms
-	v, amps := p.strings(pv.StandardWm2, HotCellC).MaximumPower(0, math.Inf(1))
+	v, amps := p.strings(pv.StandardWm2, p.hotCellC()).MaximumPower(0, math.Inf(1))
 	w.HotV = v - amps*ohms
 	into := p.chain.direct.Into
 	if s.Coupling == scenario.Converter {
@@ -183,6 +183,11 @@ func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps [
 		volts, amps = append(volts, v), append(amps, all.CurrentA(v))
 	}
 	return volts, amps
+}
+
+// hotCellC is how hot cells get on a hot day by their mounting, degC.
+func (p *Prepared) hotCellC() float64 {
+	return HotCellC + pv.Mounting(p.Scenario.Mount).CellC(pv.StandardWm2, 0) - pv.Rack.CellC(pv.StandardWm2, 0)
 }
 
 // ElementOhms is the element's resistance from its plate.

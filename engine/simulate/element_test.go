@@ -196,6 +196,24 @@ func TestUpperElement_HandComputedDay(t *testing.T) {
 	}
 }
 
+// A single element near the top, upright and lying, keeps warm and buys only for the share of
+// the water above it, as an upper one does; and reaching on it ends in the tank.
+func TestHighElement_HandComputedDay(t *testing.T) {
+	for _, c := range []struct{ lower, reach, above float64 }{{95, 0, 0.05}, {70, 0, 0.3}, {90, 45, 0.1}, {50, 45, 0.5}} {
+		for _, stands := range []int8{0, 1} {
+			p := idle(t, 0, func(s *scenario.Scenario) { s.LowerPct, s.ReachPct, s.SetC, s.Stands = c.lower, c.reach, 60, stands })
+			if end := p.sunElement.High; end > 0.98+1e-9 {
+				t.Errorf("ends at %g of the tank", end)
+			}
+			f, ws := p.day(t, allDay, 3)
+			keepW := p.tankParams.LossWPerK * c.above * 40
+			if top := ws.tank.At(ws.tank.Len() - 1); math.Abs(f.BoughtJ/(86400*keepW)-1) > 2e-3 || math.Abs(top.TempC-60) > 0.2 {
+				t.Errorf("%+v: bought %.0f J, by hand %.0f; top at %.2f degC", c, f.BoughtJ, 86400*keepW, top.TempC)
+			}
+		}
+	}
+}
+
 // A lying tank has more dead water under its element and gives less.
 func TestLying_LessReady(t *testing.T) {
 	up := prepared(t, func(*scenario.Scenario) {})
@@ -271,7 +289,7 @@ func TestRoom_Outside(t *testing.T) {
 	}
 }
 
-// Dirt, mismatch and age each take their part of the modules' potential.
+// Dirt, mismatch, age and every other named loss each take their part of the modules' potential.
 func TestLosses_Named(t *testing.T) {
 	energy := func(change func(*scenario.Scenario)) float64 { return prepared(t, change).Potential.MaximumJ }
 	clean := energy(func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 0 })
@@ -279,9 +297,14 @@ func TestLosses_Named(t *testing.T) {
 		change func(*scenario.Scenario)
 		left   float64
 	}{
-		"dirt":     {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 5, 0 }, 0.95},
-		"mismatch": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 2 }, 0.98},
-		"age":      {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.AgeYears = 0, 0, 20 }, math.Pow(0.995, 20)},
+		"dirt":        {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 5, 0 }, 0.95},
+		"shade":       {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.ShadePct = 0, 0, s.ShadePct+10 }, 0.87 / 0.97},
+		"connections": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.ConnectPct = 0, 0, 1.5 }, 0.985 / 0.995},
+		"first light": {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.FirstLightPct = 0, 0, 0 }, 1 / 0.985},
+		"plate":       {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.PlatePct = 0, 0, 4 }, 0.96 / 0.99},
+		"down":        {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.DownPct = 0, 0, 0 }, 1 / 0.97},
+		"mismatch":    {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct = 0, 2 }, 0.98},
+		"age":         {func(s *scenario.Scenario) { s.SoilPct, s.MismatchPct, s.AgeYears = 0, 0, 20 }, math.Pow(0.995, 20)},
 	} {
 		// Less light is also a little less efficient.
 		if got := energy(c.change) / clean; math.Abs(got-c.left) > 0.004 {

@@ -139,7 +139,6 @@ func (p *Prepared) finish(prev *Prepared, turn func()) error {
 
 func (p *Prepared) setTank() {
 	s := &p.Scenario
-	r := (labelHotC - labelColdC) / (40 - labelColdC)
 	p.tankParams = tank.Params{
 		Litres:    s.TankLitres,
 		LossWPerK: p.lossWPerK(),
@@ -148,10 +147,6 @@ func (p *Prepared) setTank() {
 	p.tankParams.Geometry.ConductivityWPerMK = p.tankParams.Geometry.WallConductivity(tank.Wall(s.Wall), s.TankLitres)
 	low := s.LowerPct / 100
 	p.sunElement = tank.Element{Low: low, High: math.Max(low, math.Min(highestEnd, low+s.ReachPct/100))}
-	mixed := MixedShare
-	if s.Stands == 1 {
-		mixed = LyingMixedShare
-	}
 	p.apart = s.Elements.Apart()
 	p.twoTanks = s.Elements == scenario.TwoTanks
 	p.backupElement = p.sunElement
@@ -159,12 +154,15 @@ func (p *Prepared) setTank() {
 		high := math.Max(p.sunElement.Low, s.UpperPct/100)
 		p.backupElement = tank.Element{Low: high, High: high}
 	}
-	p.tankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.TankLitres
+	p.tankParams.InletMixedLitres = p.mixedLitres(s.TankLitres)
+	if mixed, _, _, ok := p.LabelMixed(); ok {
+		p.tankParams.InletMixedLitres = mixed
+	}
 	p.tankParams.Resolve = p.twoTanks || p.sunElement.Low > muchBelow
 	p.sunTankParams = p.tankParams
 	p.sunTankParams.Litres = s.SunTankL
 	p.sunTankParams.Geometry.ConductivityWPerMK = p.tankParams.Geometry.WallConductivity(tank.Wall(s.Wall), s.SunTankL)
-	p.sunTankParams.InletMixedLitres = math.Min(0.5, mixed*r) * s.SunTankL
+	p.sunTankParams.InletMixedLitres = p.mixedLitres(s.SunTankL)
 	p.sunTankParams.LossWPerK = s.SunTankKWh * 1000 / 24 / scenario.LossTestK
 	p.backupW = s.ElementW * (s.SupplyV / s.ElementV) * (s.SupplyV / s.ElementV) // P = V^2/R
 	p.roomC = s.RoomC
@@ -174,6 +172,26 @@ func (p *Prepared) setTank() {
 			p.roomC += p.outsideC(day) / climate.Days
 		}
 	}
+}
+
+// mixedLitres is the well-mixed volume at the inlet of a tank whose label is not known.
+func (p *Prepared) mixedLitres(litres float64) float64 {
+	share := MixedShare
+	if p.Scenario.Stands == 1 {
+		share = LyingMixedShare
+	}
+	return math.Min(0.5, share*(labelHotC-labelColdC)/(40-labelColdC)) * litres
+}
+
+// LabelMixed is the well-mixed volume that the label's mixed water tells, L, and the labels
+// that a tank like this can have; ok is false where none is known or it is not among them.
+func (p *Prepared) LabelMixed() (mixed, least, most float64, ok bool) {
+	s, heats := &p.Scenario, p.sunElement
+	if p.twoTanks {
+		heats = p.backupElement
+	}
+	mixed, least, most, ok = tank.InletMixedLitres(s.TankLitres, heats.Low*s.TankLitres, s.MixedL, labelHotC, labelColdC)
+	return mixed, least, most, ok && s.MixedL != scenario.Unknown
 }
 
 // outsideC is a day's mean air.

@@ -12,7 +12,7 @@ import (
 type Year struct {
 	Total    Flows
 	Month    [12]Flows
-	Day      [climate.Days]Flows    // costs at the price where the house's other use ends, see Blocks
+	Day      [climate.Days]Flows    // costs at the price where the house's other use ends, see Blocks, and of the first fed back, see FedRest
 	Midnight [climate.Days]Midnight // at the start of each day
 
 	WorstBalance float64 // largest failure of a day's balance, as part of throughput + content, 1 K of the water at least
@@ -59,7 +59,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 	r.repeatFirstWeek()
 	kelvinJ := p.Litres() * tank.HeatCapacity // content is referred to 0 degC: water may have none
 	day, cool, cost := 0, int32(0), 0.0
-	if p.bill.exportPerJ > 0 {
+	if p.bill.tariff.PaysExport() { // a day's cost may be below zero
 		most.Cost = math.Inf(1)
 	}
 	for m := range 12 {
@@ -86,7 +86,7 @@ func (p *Prepared) runYear(b scenario.Backup, months *[12]scenario.Backup, most 
 			}
 			day++
 		}
-		out.Month[m].Cost += p.Blocks(out.Month[m].BaseJ)
+		out.Month[m].Cost += p.monthMore(&out.Month[m])
 		out.Total.Add(&out.Month[m])
 	}
 	out.ForcedMerges = ws.tank.ForcedMerges()

@@ -133,7 +133,11 @@ func TestInletZone_Analytic(t *testing.T) {
 	near(t, "content", one.ContentJ(), many.ContentJ(), 1e-9*one.ContentJ())
 
 	v40 := 55.0/30*200 - 36
-	near(t, "V_m from the label", InletMixedLitres(200, v40, 65, 10), 36, 1e-9)
+	vm, _, _, ok := InletMixedLitres(200, 0, v40, 65, 10)
+	if !ok {
+		t.Error("the label is refused")
+	}
+	near(t, "V_m from the label", vm, 36, 1e-9)
 	near(t, "usable at the test's 40 degC", New(p, 65, 20).UsableLitres(40, 10, 0), v40, 1e-9*v40)
 	full := New(p, 65, 20)
 	s := serve(full, v40+40, 10, 0)

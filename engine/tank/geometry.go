@@ -92,10 +92,31 @@ func HeightFraction(f float64) float64 {
 	return (lo + hi) / 2
 }
 
-// InletMixedLitres returns the well-mixed volume at the inlet that makes a tank
-// give the mixed water at 40 degC on its label: V_m = r V - V40 with
-// r = (T_h - T_c)/(40 - T_c). Draining V litres of water at hotC with such a
-// zone gives r (V - V_m) + r V_m (1 - 1/r) litres at 40 degC.
-func InletMixedLitres(litres, v40, hotC, coldC float64) float64 {
-	return (hotC-coldC)/(40-coldC)*litres - v40
+// InletMixedLitres returns the well-mixed volume V_m at the inlet that makes a tank, heated
+// from coldC to hotC but for the water below its element, give the mixed water at 40 degC
+// on its label. With r = (T_h - T_c)/(40 - T_c), V litres and B of them below the element
+// the test gives
+//
+//	r (V - B) - V_m  where the mixed zone is above 40 degC, r (V_m - B) >= V_m,
+//	r (V - V_m)      where it is not.
+//
+// ok is false where no zone that holds the water below the element, and is no more than
+// half of the tank, does: of the labels in between, least and most.
+func InletMixedLitres(litres, below, v40, hotC, coldC float64) (mixed, least, most float64, ok bool) {
+	r := (hotC - coldC) / (40 - coldC)
+	given := func(mixed float64) float64 {
+		return r*(litres-math.Max(mixed, below)) + math.Max(0, r*(math.Max(mixed, below)-below)-mixed)
+	}
+	least, most = given(litres/2), r*(litres-below)
+	if v40 < least || v40 > most {
+		return 0, least, most, false
+	}
+	mixed = litres - v40/r
+	if r*(mixed-below) >= mixed {
+		mixed = r*(litres-below) - v40
+	}
+	if mixed < leastMixed { // rounding
+		mixed = 0
+	}
+	return math.Min(mixed, litres/2), least, most, true
 }

@@ -41,6 +41,9 @@ const (
 	renormAtD = 0.125 // D below this is folded back into x
 )
 
+// leastMixed is the least well-mixed volume at an inlet that is not 0, L.
+const leastMixed = 0.001
+
 // Params are the fixed properties of a tank.
 type Params struct {
 	Litres             float64 // volume, L, > 0
@@ -136,7 +139,7 @@ func (t *Tank) Reset(p Params, tempC, roomC float64) {
 }
 
 func inletOK(p Params) bool {
-	return p.InletMixedLitres == 0 || p.InletMixedLitres >= 0.001 && p.InletMixedLitres <= p.Litres/2
+	return p.InletMixedLitres == 0 || p.InletMixedLitres >= leastMixed && p.InletMixedLitres <= p.Litres/2
 }
 
 // SetRoom sets the temperature of the room from now on, degC.

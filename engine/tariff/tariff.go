@@ -8,6 +8,8 @@ type Tariff struct {
 	Bands  []Band  // of those that hold at a time, the first counts
 	Blocks []Block // in ascending order; they raise the price outside all bands
 	Export float64 // paid for a kWh that is fed back
+	// ExportKWh is up to how many of them in a month, 0: for all; ExportRest is paid beyond.
+	ExportKWh, ExportRest float64
 }
 
 // Days are those of a week on which a band holds.
@@ -76,7 +78,18 @@ func (t *Tariff) OnePrice() bool {
 			return false
 		}
 	}
-	return len(t.Blocks) == 0 && t.Export == 0
+	return len(t.Blocks) == 0 && !t.PaysExport()
+}
+
+// PaysExport tells whether anything is paid for what is fed back.
+func (t *Tariff) PaysExport() bool { return t.Export > 0 || t.ExportKWh > 0 && t.ExportRest > 0 }
+
+// Fed is what is paid for a month's kilowatt-hours that are fed back.
+func (t *Tariff) Fed(kWh float64) float64 {
+	if t.ExportKWh == 0 || kWh <= t.ExportKWh {
+		return t.Export * kWh
+	}
+	return t.Export*t.ExportKWh + t.ExportRest*(kWh-t.ExportKWh)
 }
 
 // Month is what a month's kilowatt-hours outside all bands cost.

@@ -105,3 +105,17 @@ func TestMonth_Property(t *testing.T) {
 		sum += tr.Marginal(float64(kWh))
 	}
 }
+
+// Two prices a month for what is fed back, by hand on both sides of the edge.
+func TestFed_HandComputed(t *testing.T) {
+	two := Tariff{Export: 0.3, ExportKWh: 100, ExportRest: 0.05}
+	for kWh, want := range map[float64]float64{0: 0, 99: 29.7, 100: 30, 101: 30.05, 300: 40} {
+		if got := two.Fed(kWh); math.Abs(got-want) > 1e-12 {
+			t.Errorf("%g kWh: %g, by hand %g", kWh, got, want)
+		}
+	}
+	one := Tariff{Export: 0.3, ExportRest: 0.05}
+	if got := one.Fed(300); math.Abs(got-90) > 1e-12 || !two.PaysExport() || (&Tariff{ExportRest: 0.05}).PaysExport() || (&Tariff{ExportKWh: 5}).PaysExport() {
+		t.Errorf("one price pays %g", got)
+	}
+}

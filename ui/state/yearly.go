@@ -44,6 +44,11 @@ func (s *Store) ReadyAfter() (minutes float64, ok bool) {
 	return s.Prepared.ReadyAfter(sc.ShowerMinutes*sc.ShowerFlow, int(sc.Month), &s.ws)
 }
 
+// HeatTimes are how long grid and sun take in the month shown from cold water to the thermostat.
+func (s *Store) HeatTimes() simulate.HeatTimes {
+	return s.Prepared.HeatTimes(int(s.Scenario.Month), &s.ws)
+}
+
 // LatestStart is the latest start of the hours that keeps a use of the day shown warm.
 func (s *Store) LatestStart(use int) (minute int, ok bool) {
 	return plan.LatestStart(s.Prepared, use, &s.ws)

@@ -25,7 +25,7 @@ func (v *View) IV(s *state.Store) *curve.Data {
 	c.Clear(curve.IVAxes, curve.IVSeries)
 	mostV, mostA := 1.0, 0.1
 	for i, g := range ivLights {
-		cellC := pv.CellFaiman(g, ivAirC, 1)
+		cellC := pv.Mounting(s.Scenario.Mount).CellC(g, ivAirC)
 		volts, amps := s.Prepared.IVCurve(g, cellC, ivPoints)
 		for k := range volts {
 			c.Series[i] = append(c.Series[i], curve.Point{X: volts[k], Y: amps[k]})
@@ -50,7 +50,7 @@ func (v *View) IVTwin(s *state.Store) string {
 	var at [len(ivLights)]string
 	var volts, amps, fit float64
 	for i, g := range ivLights {
-		p, ohms := s.Prepared.Working(g, pv.CellFaiman(g, ivAirC, 1))
+		p, ohms := s.Prepared.Working(g, pv.Mounting(s.Scenario.Mount).CellC(g, ivAirC))
 		share := 0.0
 		if p.MaximumW > 0 {
 			share = 100 * p.Volts * p.Amps / p.MaximumW

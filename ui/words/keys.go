@@ -276,6 +276,10 @@ const (
 	LatestStart  // args: clock times: start, end, use
 	LatestNone   // args: clock time
 	TankReady    // args: showers, duration
+	HeatGrid     // args: degC, degC, duration
+	HeatGridNever
+	HeatSun      // args: month, duration, clock time
+	HeatSunNever // args: month
 	MeterFits    // args: minutes, kWh, month
 	MeterNot     // args: kWh, kWh, month
 	MeterTake
@@ -283,8 +287,8 @@ const (
 	LandName
 	LandTwin         // args: hours, money, of the cheapest; money of none, of all day
 	LandTwinNone     // args: money of none, of all day
-	AlwaysAssumed    // args: degC of cables, K tolerance, % mixed
-	LightLostNote    // args: %
+	AlwaysAssumed    // args: degC of cables, K tolerance
+	LightLostNote    // args: %, parts
 	StandingLossNote // args: loss, kWh a day, unit of the loss
 	PanelWeather
 	UseDevicePlace
@@ -375,6 +379,7 @@ const (
 	TermBlocks
 	TermFed
 	TermFedPrice
+	TermFedLess
 	TermInvestment
 	TermSaving
 	TermRise

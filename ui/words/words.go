@@ -96,6 +96,8 @@ var argUnits = [...][3]scenario.Unit{
 	care.StuckBoils:         {scenario.Celsius},
 	care.GridStuck:          {scenario.NoUnit, scenario.Celsius},
 	care.CutOutNear:         {scenario.Celsius, scenario.Celsius},
+	care.LabelImpossible:    {scenario.Litre, scenario.Litre, scenario.Litre},
+	care.BelowUpper:         {scenario.Litre, scenario.Litre},
 }
 
 // argRounds are the directions in which findings' arguments are rounded: what something
