@@ -14,7 +14,23 @@ func ClearnessOf(mean float64) Clearness {
 	c := Clearness{Min: math.Min(0.05, mean/2)}
 	c.Max = 0.6313 + 0.267*mean - 11.9*math.Pow(mean-0.75, 8)
 	c.Max = math.Max(c.Max, mean+0.03)
-	lo, hi := -400.0, 400.0
+	c.solve(mean)
+	return c
+}
+
+// ClearnessOfSpread is ClearnessOf drawn together about its mean: its days differ from the
+// mean by spread times as much, until the darkest and brightest days that are drawn.
+func ClearnessOfSpread(mean, spread float64) Clearness {
+	c := ClearnessOf(mean)
+	c.Min = math.Max(mean-spread*(mean-c.Min), math.Min(darkest, mean/2))
+	c.Max = math.Min(mean+spread*(c.Max-mean), math.Max(brightest, c.Max))
+	c.solve(mean)
+	return c
+}
+
+// solve finds the Gamma that gives the mean.
+func (c *Clearness) solve(mean float64) {
+	lo, hi := -4000.0, 4000.0
 	for range 80 {
 		c.Gamma = (lo + hi) / 2
 		if c.mean() < mean {
@@ -23,7 +39,6 @@ func ClearnessOf(mean float64) Clearness {
 			hi = c.Gamma
 		}
 	}
-	return c
 }
 
 // mean of the distribution: K_max - 1/g + w/(e^(g w) - 1) with the width w.

@@ -27,18 +27,19 @@ func NewMany(p *Place, how Generator, seed uint64, years int, spreadPct float64)
 		m.days[y] = make([]float64, Days)
 		for i, s := range m.span {
 			mean := m.base.MonthKt[i]
-			own := 0.0
+			own, clearest := 0.0, 0.0
 			if s.lit {
 				own = m.base.Clear[i].monthSpread(s.n) / mean
+				clearest = ClearnessOf(mean).Max
 			}
 			target := math.Sqrt(math.Max(0, spreadPct*spreadPct/1e4-own*own))
 			k := mean * (1 + target*w.normal())
 			// A year's own distribution must stay one: between half the mean and nine
 			// tenths of the way to its clearest day.
-			k = math.Min(math.Max(k, 0.5*mean), mean+0.9*(m.base.Clear[i].Max-mean))
+			k = math.Min(math.Max(k, 0.5*mean), mean+0.9*(clearest-mean))
 			var c Clearness
 			if s.lit {
-				c = ClearnessOf(k)
+				c = ClearnessOfSpread(k, m.base.Place.dailySpread(i))
 			}
 			s.draw(w, k, &c, m.days[y][s.first:s.first+s.n])
 		}

@@ -23,6 +23,9 @@ const dark = 0.05
 // darkest is the least daily clearness that is drawn.
 const darkest = 0.02
 
+// brightest is the highest daily clearness that a wider distribution reaches.
+const brightest = 0.85
+
 // ClearSkyError says that a month's mean is brighter than a cloudless sky.
 type ClearSkyError struct {
 	Place       string
@@ -79,7 +82,7 @@ func newYear(p *Place, turn func()) *Year {
 		target := p.GHI[m] * 3.6e6 * float64(DaysIn[m])
 		if p.GHI[m] >= dark && extra > target {
 			y.MonthKt[m] = target / extra
-			y.Clear[m] = ClearnessOf(y.MonthKt[m])
+			y.Clear[m] = ClearnessOfSpread(y.MonthKt[m], p.dailySpread(m))
 		}
 	}
 	turn()
@@ -109,14 +112,17 @@ type span struct {
 func (y *Year) month(m int) (*span, error) {
 	s := &span{first: FirstDay(m), n: DaysIn[m], lit: y.MonthKt[m] > 0}
 	s.target = y.Place.GHI[m] * 3.6e6 * float64(s.n)
-	limit := 0.0
+	limit, clearest := 0.0, 0.0
+	if s.lit {
+		clearest = ClearnessOf(y.MonthKt[m]).Max
+	}
 	for i := range s.n {
 		sun := &y.Sun[s.first+i]
 		s.outside[i] = sun.ExtraJ
 		s.least[i] = darkest * sun.ExtraJ
-		// Haurwitz knows no height above sea level: the clearest day of the month's
-		// own distribution counts as cloudless where it is brighter.
-		s.most[i] = math.Max(sun.ClearJ(), y.Clear[m].Max*sun.ExtraJ)
+		// Haurwitz knows no height above sea level: the clearest day of Bendt's
+		// distribution counts as cloudless where it is brighter.
+		s.most[i] = math.Max(sun.ClearJ(), math.Max(clearest, y.Clear[m].Max)*sun.ExtraJ)
 		limit += s.most[i]
 	}
 	if y.Place.GHI[m] >= dark && (!s.lit || s.target > limit) {
