@@ -30,7 +30,7 @@ func (t *trial) ways() {
 	}
 	t.bySun(clock)
 	t.twoWindows(clock)
-	t.eachMonth()
+	t.eachMonth(clock)
 	t.manyYears()
 }
 
@@ -199,8 +199,9 @@ type monthHours struct {
 
 // eachMonth gives each month hours of its own: of all that are tried for the whole year,
 // the cheapest without a cool use in that month; then, as long as the promise allows, those
-// that save most for a cool use. The year with all of them is simulated.
-func (t *trial) eachMonth() {
+// that save most for a cool use. The year with all of them is simulated; where even the most
+// careful ones spoil each other, every month keeps the one window.
+func (t *trial) eachMonth(clock Window) {
 	var tried []monthHours
 	seen := map[Window]bool{}
 	try := func(w Window) bool {
@@ -215,6 +216,9 @@ func (t *trial) eachMonth() {
 		}
 		tried = append(tried, h)
 		return t.step()
+	}
+	if !try(clock) {
+		return
 	}
 	for _, steps := range [...]int{0, 2, 4, 6, 8, 12, 16, 24, 40, Places} {
 		for start := 0; start < Places; start += 4 {
@@ -236,7 +240,14 @@ func (t *trial) eachMonth() {
 	for accept := int32(t.accept); accept >= 0 && !t.over; accept-- {
 		months := together(tried, accept)
 		t.p.RunMonths(&months, &t.ws, &t.year)
-		if t.year.Total.CoolUses <= int32(t.accept) || accept == 0 {
+		kept := t.year.Total.CoolUses <= int32(t.accept)
+		if !kept && accept == 0 {
+			for m := range months {
+				months[m] = clock.Backup(scenario.Span{})
+			}
+			t.p.RunMonths(&months, &t.ws, &t.year)
+		}
+		if kept || accept == 0 {
 			s := t.p.Scenario
 			t.offer(&Offer{Way: EachMonth, To: s, Months: &months, Year: t.year.Total})
 			return
