@@ -34,6 +34,14 @@ type Found struct {
 // most places come from one coarse grid, so that the truth is farther off.
 const FarKm = 500
 
+// PutIn tells in which country a point is, by its name in the table of places; nothing where it
+// is not known. Cold water then goes by that country instead of the nearest place's.
+func (f *Found) PutIn(country string) {
+	if country != "" {
+		f.Country, f.Water = country, waterModel(country, f.LatDeg)
+	}
+}
+
 // Locate finds a place by its name in links: the slug of a built-in place, or a
 // point written as PointName does. ok is false for anything else.
 func Locate(name string) (f Found, ok bool) {

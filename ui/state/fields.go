@@ -155,11 +155,11 @@ func moveTo(next *scenario.Scenario, place string) {
 	if next.Place == place {
 		return
 	}
-	next.Place = place
+	next.Place, next.Town, next.Country = place, "", ""
 	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}
 	next.Weather, next.ShiftMin = "", 0
 	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
-		scenario.Zone, scenario.SummerTime, scenario.ColdestC} {
+		scenario.Zone, scenario.SummerTime, scenario.Town, scenario.Country, scenario.ColdestC} {
 		next.Known = next.Known.Without(id)
 	}
 	next.Settle()
