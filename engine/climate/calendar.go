@@ -8,11 +8,11 @@ import (
 )
 
 // Days and hours of the calculation's year. Every year has 365 days; sun
-// positions are those of refYear.
+// positions are those of RefYear.
 const (
 	Days    = 365
 	Hours   = Days * 24
-	refYear = 2026
+	RefYear = 2026
 )
 
 // DaysIn are the days of the months.
@@ -46,7 +46,7 @@ func MonthOf(day int) int {
 func AverageDay(month int) int { return FirstDay(month) + averageDay[month] - 1 }
 
 // julian0 is the Julian day of 0 h of a day of the year.
-func julian0(day int) float64 { return solar.JulianDay(refYear, 1, 1+day, 0) }
+func julian0(day int) float64 { return solar.JulianDay(RefYear, 1, 1+day, 0) }
 
 // Clock is a place's local clock. From and To are days of the year from 0: on days
 // from From to the one before To, across the year's end if To comes first, the clock

@@ -80,7 +80,7 @@ const winterFall, summerFall = 0.0066, 0.0033
 func spanishMonths(latDeg, lonDeg, heightM float64) (month [12]float64) {
 	near, least := 0, math.Inf(1)
 	for i, c := range spanishMains {
-		if km := distanceKm(latDeg, lonDeg, c.latDeg, c.lonDeg); km < least {
+		if km := DistanceKm(latDeg, lonDeg, c.latDeg, c.lonDeg); km < least {
 			near, least = i, km
 		}
 	}

@@ -34,6 +34,14 @@ type Found struct {
 // most places come from one coarse grid, so that the truth is farther off.
 const FarKm = 500
 
+// PutIn tells in which country a point is, by its name in the table of places; nothing where it
+// is not known. Cold water then goes by that country instead of the nearest place's.
+func (f *Found) PutIn(country string) {
+	if country != "" {
+		f.Country, f.Water = country, waterModel(country, f.LatDeg)
+	}
+}
+
 // Locate finds a place by its name in links: the slug of a built-in place, or a
 // point written as PointName does. ok is false for anything else.
 func Locate(name string) (f Found, ok bool) {
@@ -107,7 +115,7 @@ func pointAmong(places []Place, latDeg, lonDeg, elevationM float64) Found {
 	list := make([]near, 0, len(places))
 	for i := range places {
 		p := &places[i]
-		list = append(list, near{p: p, km: distanceKm(latDeg, lonDeg, p.LatDeg, p.LonDeg)})
+		list = append(list, near{p: p, km: DistanceKm(latDeg, lonDeg, p.LatDeg, p.LonDeg)})
 	}
 	sort.SliceStable(list, func(i, j int) bool { return list[i].km < list[j].km })
 	first := list[0]
@@ -175,8 +183,8 @@ func outsideMeans(latDeg float64) (h0 [12]float64) {
 	return h0
 }
 
-// distanceKm is along the great circle.
-func distanceKm(lat1, lon1, lat2, lon2 float64) float64 {
+// DistanceKm is how far two points are apart along the great circle.
+func DistanceKm(lat1, lon1, lat2, lon2 float64) float64 {
 	const rad = math.Pi / 180
 	a := math.Sin((lat2 - lat1) / 2 * rad)
 	b := math.Sin((lon2 - lon1) / 2 * rad)

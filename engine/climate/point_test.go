@@ -15,7 +15,7 @@ func TestDistance_Analytic(t *testing.T) {
 		{38.72, -9.14, -33.92, 18.42, 6371 * math.Acos(math.Sin(38.72*math.Pi/180)*math.Sin(-33.92*math.Pi/180)+
 			math.Cos(38.72*math.Pi/180)*math.Cos(-33.92*math.Pi/180)*math.Cos(27.56*math.Pi/180)), 1e-6},
 	} {
-		if got := distanceKm(c.a, c.b, c.x, c.y); math.Abs(got-c.want) > c.tol {
+		if got := DistanceKm(c.a, c.b, c.x, c.y); math.Abs(got-c.want) > c.tol {
 			t.Errorf("%v: %.6f km", c, got)
 		}
 	}

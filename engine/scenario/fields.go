@@ -13,6 +13,8 @@ type FieldID int16
 // The inputs, in the order in which links write them.
 const (
 	Place FieldID = iota
+	Town
+	Country
 	Zone
 	SummerTime
 	WeatherFile
@@ -344,6 +346,8 @@ func TimeOf(o draw.Occasion) FieldID { return MorningShowers + FieldID(o) }
 
 var fields = [fieldCount]Field{
 	{ID: Place, Key: "place", Kind: Text},
+	{ID: Town, Key: "town", Kind: Text},
+	{ID: Country, Key: "in", Kind: Text},
 	{ID: Zone, Key: "zone", Unit: Hour, Min: -12, Max: 14, Step: 0.25, at: func(s *Scenario) any { return &s.ZoneH }},
 	{ID: SummerTime, Key: "summer", Kind: Text},
 	{ID: WeatherFile, Key: "weather", Kind: Text},

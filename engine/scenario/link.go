@@ -28,8 +28,8 @@ func (s *Scenario) Written(id FieldID) string { return FieldOf(id).write(s) }
 
 func (f *Field) write(s *Scenario) string {
 	switch {
-	case f.ID == Currency:
-		return escape(s.Currency)
+	case f.escaped():
+		return escape(*s.textOf(f.ID))
 	case f.Kind == Text:
 		return *s.textOf(f.ID)
 	case f.Kind == Months:
@@ -143,12 +143,12 @@ func fieldByKey(key string) *Field {
 // read sets a field from its link form; nil if it could.
 func (f *Field) read(s *Scenario, value string) *Problem {
 	switch {
-	case f.ID == Currency:
+	case f.escaped():
 		text, ok := unescape(value)
 		if !ok {
-			return &Problem{Field: f.ID, Code: WrongCurrency, Min: 1, Max: 4}
+			return &Problem{Field: f.ID, Code: map[bool]Code{true: WrongCurrency, false: WrongName}[f.ID == Currency], Min: 1, Max: 4}
 		}
-		s.Currency = text
+		*s.textOf(f.ID) = text
 	case f.Kind == Text:
 		*s.textOf(f.ID) = value
 	case f.Kind == Months:

@@ -40,6 +40,8 @@ func random(r *rand.Rand) Scenario {
 		}
 	}
 	s.Place = []string{"lisbon", "cape-town", "mcmurdo", "-12.5,130.85", "61.49,23.76"}[r.IntN(5)]
+	s.Town = []string{"", "Manchester", "Xi\u2019an", "L'Aquila (AQ)", "\u6771\u4eac", "S\u00e3o Jos\u00e9 dos Campos"}[r.IntN(6)]
+	s.Country = []string{"", "United Kingdom", "Antigua & Barbuda"}[r.IntN(3)]
 	s.Summer = []string{NoSummer, "0329-1025", "1004-0405"}[r.IntN(3)]
 	s.Weather = []string{"", "0123abcd"}[r.IntN(2)]
 	var sky []HorizonPoint
@@ -204,6 +206,9 @@ func TestDecode_SaysWhatItRefused(t *testing.T) {
 		{"v=1&tilt=200", TiltDeg, OutOfRange, "200"},
 		{"v=1&tilt=3x", TiltDeg, NotANumber, "3x"},
 		{"v=1&place=atlantis", Place, UnknownPlace, "atlantis"},
+		{"v=2&place=53.48,-2.24&town=%3Cb%3E", Town, WrongName, "%3Cb%3E"},
+		{"v=2&town=%zz", Town, WrongName, "%zz"},
+		{"v=2&in=Atlantis%0A", Country, WrongName, "Atlantis%0A"},
 		{"v=1&sky=green", SkyKind, UnknownChoice, "green"},
 		{"v=1&money=12", Currency, WrongCurrency, "12"},
 		{"v=1&backup=1500", BackupHours, WrongHours, "1500"},

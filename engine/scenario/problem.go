@@ -32,6 +32,7 @@ const (
 	WrongStages          // not rated watts, Min to Max, six at most
 	WrongBands           // not hours with prices up to Min, Max of them at most
 	WrongBlocks          // not ascending kWh with prices up to Min, Max of them at most
+	WrongName            // not the name of a town or country
 	WeatherRefused       // the place's record is brighter than a cloudless sky; Min is the month, Max the limit
 )
 

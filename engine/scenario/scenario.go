@@ -4,6 +4,8 @@
 package scenario
 
 import (
+	"cmp"
+
 	"suncask/engine/climate"
 	"suncask/engine/draw"
 )
@@ -132,6 +134,8 @@ func (s Scenario) WithoutModules() Scenario {
 // is a snapshot and == compares.
 type Scenario struct {
 	Place    string            // slug of a built-in place, or a point as climate.PointName writes it
+	Town     string            // name of a point; none
+	Country  string            // that a point is in, in English as the table of places has it; none: not known
 	ZoneH    float64           // standard clock less UTC
 	Summer   string            // summer time as MMDD-MMDD, first day and first day after; none
 	Weather  string            // key of a weather file (climate.Record.Key); empty: the built-in climate
@@ -290,6 +294,10 @@ func (s *Scenario) At() (f climate.Found, ok bool) {
 		if shift > 0 {
 			f.Clock.ShiftH = shift
 		}
+	}
+	if f.Between {
+		f.Name = cmp.Or(s.Town, f.Name)
+		f.PutIn(s.Country)
 	}
 	f.GHI, f.TempC, f.Cold = s.GHI.Over(f.GHI), s.TempC.Over(f.TempC), s.ColdC
 	return f, true

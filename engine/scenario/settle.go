@@ -54,6 +54,9 @@ func (s *Scenario) settleFirst() {
 	if !ok {
 		return
 	}
+	if f.Between {
+		f.PutIn(s.Country)
+	}
 	if !s.Known.Has(ColdestC) {
 		coldest := math.Inf(1)
 		for _, c := range s.TempC.Over(f.TempC) {
@@ -69,6 +72,6 @@ func (s *Scenario) settleFirst() {
 		s.ZoneH = f.Clock.OffsetH
 	}
 	if !s.Known.Has(SummerTime) {
-		s.Summer = writeDates(f.Clock)
+		s.Summer = WriteDates(f.Clock)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"suncask/engine/climate"
 	"suncask/engine/solar"
@@ -14,8 +15,8 @@ import (
 // NoSummer is the text of a clock without summer time.
 const NoSummer = "none"
 
-// writeDates writes a clock's summer time: MMDD-MMDD, first day and first day after.
-func writeDates(c climate.Clock) string {
+// WriteDates writes a clock's summer time: MMDD-MMDD, first day and first day after.
+func WriteDates(c climate.Clock) string {
 	if c.ShiftH == 0 || c.From == c.To {
 		return NoSummer
 	}
@@ -26,7 +27,7 @@ func writeDates(c climate.Clock) string {
 	return date(c.From) + "-" + date(c.To)
 }
 
-// readDates reads what writeDates wrote.
+// readDates reads what WriteDates wrote.
 func readDates(text string) (c climate.Clock, ok bool) {
 	if text == NoSummer {
 		return c, true
@@ -127,6 +128,10 @@ func (s *Scenario) problemOfText(id FieldID) *Problem {
 		if _, ok := climate.Locate(s.Place); !ok {
 			return &Problem{Field: id, Code: UnknownPlace, Got: shorten(s.Place)}
 		}
+	case Town, Country:
+		if !nameOK(*s.textOf(id)) {
+			return &Problem{Field: id, Code: WrongName, Got: shorten(*s.textOf(id)), Max: MostName}
+		}
 	case SummerTime:
 		if _, ok := readDates(s.Summer); !ok {
 			return &Problem{Field: id, Code: WrongDates, Got: shorten(s.Summer)}
@@ -164,6 +169,10 @@ func (s *Scenario) textOf(id FieldID) *string {
 	switch id {
 	case Place:
 		return &s.Place
+	case Town:
+		return &s.Town
+	case Country:
+		return &s.Country
 	case SummerTime:
 		return &s.Summer
 	case WeatherFile:
@@ -179,6 +188,37 @@ func (s *Scenario) textOf(id FieldID) *string {
 	}
 	return &s.Currency
 }
+
+// MostName is how long the name of a town or country may be, in runes.
+const MostName = 40
+
+// nameOK accepts letters and what stands between them in names.
+func nameOK(text string) bool {
+	n := 0
+	for _, r := range text {
+		if n++; r == unicode.ReplacementChar || !unicode.IsLetter(r) && !unicode.IsMark(r) && !strings.ContainsRune(" '\u2019.-()&", r) {
+			return false
+		}
+	}
+	return n <= MostName
+}
+
+// Name makes a name fit for a scenario: what it cannot hold ends it, but for quotes.
+func Name(text string) string {
+	text = strings.NewReplacer("\u2018", "\u2019", "`", "\u2019", "\u02bb", "\u2019").Replace(text)
+	var b strings.Builder
+	n := 0
+	for _, r := range text {
+		if n++; n > MostName || !nameOK(string(r)) {
+			break
+		}
+		b.WriteRune(r)
+	}
+	return strings.TrimSpace(b.String())
+}
+
+// escaped tells whether links write a field's text in percent-encoding.
+func (f *Field) escaped() bool { return f.ID == Currency || f.ID == Town || f.ID == Country }
 
 // escape writes what is no letter in percent-encoding (RFC 3986, 2.1). net/url would bring
 // network addresses into the page's program.

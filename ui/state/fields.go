@@ -1,11 +1,8 @@
 package state
 
 import (
-	"math"
-	"strconv"
 	"strings"
 
-	"suncask/engine/climate"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -16,6 +13,10 @@ import (
 // its problem in Refused, and the scenario stays as it was.
 func (s *Store) Type(id scenario.FieldID, text string) {
 	s.Cancel() // a tap that waits for its second
+	if id == scenario.Place {
+		s.typePlace(text)
+		return
+	}
 	next := s.Scenario
 	if p := read(&next, id, text); p != nil {
 		s.Refused[id] = Refused{Typed: text, Problem: *p}
@@ -74,12 +75,8 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 	f := scenario.FieldOf(id)
 	text = strings.TrimSpace(text)
 	switch {
-	case id == scenario.Place:
-		name, ok := FindPlace(text)
-		if !ok {
-			return &scenario.Problem{Field: id, Code: scenario.UnknownPlace, Got: text}
-		}
-		moveTo(next, name)
+	case id == scenario.Town, id == scenario.Country: // chosen with the place, see TakePlace
+		return &scenario.Problem{Field: id, Code: scenario.WrongName, Got: text, Max: scenario.MostName}
 	case id == scenario.SummerTime:
 		next.Summer = summerText(text)
 	case id == scenario.Horizon:
@@ -149,22 +146,6 @@ func (s *Store) TypeEdge(window int, part dial.Part, text string) {
 	s.SetWindow(window, s.Window(window).Put(part, minute))
 }
 
-// moveTo takes a scenario to another place: months that somebody overtyped and a
-// weather file were of the old one.
-func moveTo(next *scenario.Scenario, place string) {
-	if next.Place == place {
-		return
-	}
-	next.Place = place
-	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}
-	next.Weather, next.ShiftMin = "", 0
-	for _, id := range []scenario.FieldID{scenario.MonthGHI, scenario.MonthTempC, scenario.MonthColdC, scenario.WeatherFile, scenario.ShiftMin,
-		scenario.Zone, scenario.SummerTime, scenario.ColdestC} {
-		next.Known = next.Known.Without(id)
-	}
-	next.Settle()
-}
-
 // summerText brings typed dates to the form of links: digits only, a dash between.
 func summerText(text string) string {
 	digits := strings.Map(func(r rune) rune {
@@ -182,47 +163,6 @@ func summerText(text string) string {
 	return text
 }
 
-// FindPlace finds a place's name in links: a built-in place by slug, by name or by
-// "name, country", or a point by latitude, longitude and if known metres above the
-// sea, as "38.7 -9.1", "38.7, -9.1, 95" or "38.7 N 9.1 W".
-func FindPlace(text string) (name string, ok bool) {
-	want := strings.ToLower(strings.TrimSpace(text))
-	for _, p := range climate.Places() {
-		name := strings.ToLower(p.Name)
-		if want == p.Slug || want == name || want == name+", "+strings.ToLower(p.Country) {
-			return p.Slug, true
-		}
-	}
-	return findPoint(want)
-}
-
-func findPoint(text string) (name string, ok bool) {
-	v := [3]float64{2: math.NaN()}
-	n := 0
-	for _, f := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == ',' || r == ';' }) {
-		f = strings.TrimSuffix(f, "m")
-		sign := 1.0
-		if last := f[max(0, len(f)-1):]; last == "s" || last == "w" {
-			sign = -1
-		}
-		f = strings.TrimRight(f, "nsew\u00b0")
-		if f == "" && n > 0 { // a letter of its own
-			v[n-1] *= sign
-			continue
-		}
-		x, err := strconv.ParseFloat(f, 64)
-		if err != nil || n == 3 {
-			return "", false
-		}
-		v[n] = sign * x
-		n++
-	}
-	if n < 2 || climate.PointProblem(v[0], v[1], v[2]) != "" {
-		return "", false
-	}
-	return climate.PointName(v[0], v[1], v[2]), true
-}
-
 // Text returns a field's value as its box shows it: what was typed if that was
 // refused.
 func (s *Store) Text(id scenario.FieldID) string {
@@ -232,11 +172,7 @@ func (s *Store) Text(id scenario.FieldID) string {
 	f := scenario.FieldOf(id)
 	switch {
 	case id == scenario.Place:
-		p, _ := climate.Locate(s.Scenario.Place)
-		if p.Between {
-			return strings.ReplaceAll(p.Slug, ",", ", ")
-		}
-		return p.Name + ", " + p.Country
+		return s.placeText()
 	case id == scenario.SummerTime:
 		return s.Scenario.Summer
 	case id == scenario.Horizon:

@@ -16,6 +16,7 @@ import (
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
 	"suncask/ui/format"
+	"suncask/ui/towns"
 )
 
 // undoDepth is how many changes can be taken back.
@@ -57,6 +58,10 @@ type Store struct {
 
 	LinkProblems []scenario.Problem
 	Refused      map[scenario.FieldID]Refused
+
+	Towns *towns.List                                  // nil before they are fetched
+	Clock func(zone string) (c climate.Clock, ok bool) // of a zone of the IANA data base, in climate.RefYear; nil: not known
+	Near  []string                                     // names that are spelled nearly as a refused place was
 
 	Before *Before   // nil outside a gesture
 	Moving Occasions // uses that the gesture moves; none: backup hours
@@ -137,7 +142,7 @@ func (s *Store) Load(fragment string) {
 			next.ModuleW = d.ModuleW
 			next.Known = next.Known.Without(scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.ModuleW)
 		default:
-			next.Place, next.GHI = d.Place, d.GHI
+			next.Place, next.Town, next.Country, next.GHI = d.Place, "", "", d.GHI
 		}
 		next.Settle()
 		p, err = simulate.Prepare(&next, s.files[next.Weather], nil)

@@ -12,22 +12,6 @@ import (
 	"suncask/ui/words"
 )
 
-func TestFindPlace_Points(t *testing.T) {
-	for text, want := range map[string]string{
-		"38.7, -9.1": "38.7,-9.1", "38.7 -9.1 95": "38.7,-9.1,95", "38.7 N 9.1 W": "38.7,-9.1", "33.92S, 18.42E": "-33.92,18.42",
-		"38.7; -9.1; 95 m": "38.7,-9.1,95", "Lisbon, Portugal": "lisbon", "  LISBON ": "lisbon",
-	} {
-		if got, ok := FindPlace(text); !ok || got != want {
-			t.Errorf("%q is %q, want %q", text, got, want)
-		}
-	}
-	for _, text := range []string{"", "38.7", "n", "91, 0", "1, 2, 3, 4", "1, 2, 9999", "nan, 0", "atlantis, 3"} {
-		if got, ok := FindPlace(text); ok {
-			t.Errorf("%q was taken as %q", text, got)
-		}
-	}
-}
-
 func aFile() *hourly.Result {
 	r := &climate.Record{LatDeg: 40, LonDeg: 3, ElevationM: 12}
 	for h := range climate.Hours {

@@ -19,7 +19,9 @@ var english = Catalogue{
 		scenario.Hour: "h", scenario.KWhPerSquareMetre: "kWh/m\u00b2 a day",
 	},
 	Fields: []FieldText{
-		scenario.Place:           {Name: "Place", Help: "A built-in place by name, or any point as latitude, longitude and height: 38.7, -9.1, 95."},
+		scenario.Place:           {Name: "Place", Help: "A town by name, with its country where there are several, or any point as latitude, longitude and height: 38.7, -9.1, 95."},
+		scenario.Town:            {Name: "Town"},
+		scenario.Country:         {Name: "Country"},
 		scenario.Zone:            {Name: "Clock ahead of UTC", Help: "Standard time, without summer time."},
 		scenario.SummerTime:      {Name: "Summer time", Help: "First day and first day after, month and day: 0329-1025; or none."},
 		scenario.WeatherFile:     {Name: "Weather file"},
@@ -165,7 +167,7 @@ var english = Catalogue{
 		scenario.OutOfRange:      "%[1]s: %[2]s is outside what is allowed, %[3]s to %[4]s%[5]s.",
 		scenario.OffStep:         "%[1]s: %[2]s is too fine; it goes in steps of %[3]s%[5]s.",
 		scenario.UnknownChoice:   "%[1]s: \u201c%[2]s\u201d is not one of %[5]s.",
-		scenario.UnknownPlace:    "%[1]s: \u201c%[2]s\u201d is not among the built-in places, nor a latitude and longitude. Choose one from the list, or type 38.7, -9.1.",
+		scenario.UnknownPlace:    "%[1]s: \u201c%[2]s\u201d is not among the towns that this page knows, nor a latitude and longitude. Type a larger town nearby, or 38.7, -9.1.",
 		scenario.WrongCurrency:   "%[1]s: \u201c%[2]s\u201d cannot be used. One to four letters or a currency sign.",
 		scenario.WrongHours:      "%[1]s: \u201c%[2]s\u201d is not a clock time. Allowed: 00:00 to 23:55 in steps of 5 min.",
 		scenario.UnknownKey:      "The link has a part named \u201c%[2]s\u201d that this page does not know.",
@@ -183,6 +185,7 @@ var english = Catalogue{
 		scenario.ImpossibleSheet: "%[1]s: %[2]s does not go with the rest of the datasheet. Possible: %[3]s to %[4]s%[5]s.",
 		scenario.WrongBands:      "%[1]s: \u201c%[2]s\u201d is not a list of hours with prices. Allowed: up to %[4]s, as 2200-0600:0.12, wd1700-2000:0.5 or 11-2/we0000-0000:0.2; clock times in steps of 5 minutes, prices from 0 to %[3]s.",
 		scenario.WrongBlocks:     "%[1]s: \u201c%[2]s\u201d is not a list of blocks. Allowed: up to %[4]s in ascending order, as 100:0.15, 300:0.22; prices from 0 to %[3]s.",
+		scenario.WrongName:       "%[1]s: \u201c%[2]s\u201d is not a name. Allowed: up to %[4]s letters, spaces, apostrophes, points, hyphens and brackets.",
 		scenario.WeatherRefused:  "%[1]s: the weather record of \u201c%[2]s\u201d cannot be true: %[6]s is brighter than a cloudless sky. Choose a place nearby.",
 	},
 	Changes: []string{

@@ -43,7 +43,9 @@ var spanish = Catalogue{
 		scenario.KWhPerSquareMetre: "kWh/m² al día",
 	},
 	Fields: []FieldText{
-		scenario.Place:           {Name: "Lugar", Help: "Un lugar incorporado por su nombre, o cualquier punto como latitud, longitud y altura: 38.7, -9.1, 95."},
+		scenario.Place:           {Name: "Lugar", Help: "Una población por su nombre, con su país si hay varias, o cualquier punto como latitud, longitud y altura: 38.7, -9.1, 95."},
+		scenario.Town:            {Name: "Población"},
+		scenario.Country:         {Name: "País"},
 		scenario.Zone:            {Name: "Reloj adelantado a UTC", Help: "Hora normal, sin horario de verano."},
 		scenario.SummerTime:      {Name: "Horario de verano", Help: "Primer día y primer día después, mes y día: 0329-1025; o none."},
 		scenario.WeatherFile:     {Name: "Archivo de clima"},
@@ -189,7 +191,7 @@ var spanish = Catalogue{
 		scenario.OutOfRange:      "%[1]s: %[2]s está fuera de lo permitido, %[3]s a %[4]s%[5]s.",
 		scenario.OffStep:         "%[1]s: %[2]s es demasiado fino; va en pasos de %[3]s%[5]s.",
 		scenario.UnknownChoice:   "%[1]s: «%[2]s» no es uno de %[5]s.",
-		scenario.UnknownPlace:    "%[1]s: «%[2]s» no está entre los lugares incorporados ni es una latitud y longitud. Elige uno de la lista o escribe 38.7, -9.1.",
+		scenario.UnknownPlace:    "%[1]s: «%[2]s» no está entre las poblaciones que esta página conoce ni es una latitud y longitud. Escribe una población mayor cercana, o 38.7, -9.1.",
 		scenario.WrongCurrency:   "%[1]s: «%[2]s» no sirve. De una a cuatro letras o un signo de moneda.",
 		scenario.WrongHours:      "%[1]s: «%[2]s» no es una hora. Permitido: 00:00 a 23:55 en pasos de 5 min.",
 		scenario.UnknownKey:      "El enlace tiene una parte llamada «%[2]s» que esta página no conoce.",
@@ -207,6 +209,7 @@ var spanish = Catalogue{
 		scenario.ImpossibleSheet: "%[1]s: %[2]s no concuerda con el resto de la hoja de datos. Posible: %[3]s a %[4]s%[5]s.",
 		scenario.WrongBands:      "%[1]s: «%[2]s» no es una lista de horas con precios. Permitido: hasta %[4]s, como 2200-0600:0.12, wd1700-2000:0.5 o 11-2/we0000-0000:0.2; horas en pasos de 5 minutos, precios de 0 a %[3]s.",
 		scenario.WrongBlocks:     "%[1]s: «%[2]s» no es una lista de bloques. Permitido: hasta %[4]s en orden creciente, como 100:0.15, 300:0.22; precios de 0 a %[3]s.",
+		scenario.WrongName:       "%[1]s: «%[2]s» no es un nombre. Se admiten hasta %[4]s letras, espacios, apóstrofos, puntos, guiones y paréntesis.",
 		scenario.WeatherRefused:  "%[1]s: el registro de clima de «%[2]s» no puede ser cierto: %[6]s es más brillante que un cielo sin nubes. Elige un lugar cercano.",
 	},
 	Changes: []string{

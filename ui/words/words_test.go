@@ -68,7 +68,7 @@ func TestProblem_Words(t *testing.T) {
 	want := []string{
 		"Tank: -5 is outside what is allowed, 30 to 1000\u202fL.",
 		"Tilt: 200 is outside what is allowed, 0 to 90\u202f\u00b0.",
-		"Place: \u201catlantis\u201d is not among the built-in places, nor a latitude and longitude. Choose one from the list, or type 38.7, -9.1.",
+		"Place: \u201catlantis\u201d is not among the towns that this page knows, nor a latitude and longitude. Type a larger town nearby, or 38.7, -9.1.",
 	}
 	for i, p := range problems {
 		if got := c.Problem(p); got != want[i] {
