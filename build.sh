@@ -140,14 +140,14 @@ case "${1:-}" in
     gen
     check
     echo "== engine and interface, natively"
-    go test ./engine/... ./ui/...
+    go test -timeout 40m ./engine/... ./ui/...
     go test ./engine/scenario -run '^$' -fuzz FuzzDecode -fuzztime=50000x
     go test ./ui/state -run '^$' -fuzz FuzzType -fuzztime=50000x
     for layout in EPW TMY3 PVGIS POWER NSRDB Plain; do
       go test ./engine/climate/hourly -run '^$' -fuzz "Fuzz$layout\$" -fuzztime=30000x -fuzzminimizetime 5x
     done
     echo "== engine, in WebAssembly under node"
-    wasm test ./engine/...
+    wasm test -timeout 40m ./engine/...
     echo "== build and sizes"
     build
     go run ./site sizes

@@ -2,6 +2,7 @@ package simulate
 
 import (
 	"math/rand/v2"
+	"runtime"
 	"testing"
 
 	"suncask/engine/climate"
@@ -56,7 +57,7 @@ func TestCutOut_LongElement(t *testing.T) {
 // fraction outside 0 to 1 in 10,000 houses with all options.
 func TestLimits_Property(t *testing.T) {
 	houses := 10000
-	if testing.Short() {
+	if testing.Short() || runtime.GOARCH == "wasm" {
 		houses = 500
 	}
 	r := rand.New(rand.NewPCG(91, 15))

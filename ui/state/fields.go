@@ -185,6 +185,10 @@ func (s *Store) Text(id scenario.FieldID) string {
 		return strings.ReplaceAll(s.Scenario.Blocks, ",", ", ")
 	case id == scenario.Currency:
 		return s.Scenario.Currency
+	case id == scenario.Town:
+		return s.Scenario.Town
+	case id == scenario.Country:
+		return s.Scenario.Country
 	case f.Unit == scenario.ClockMinute:
 		return format.Clock(int(f.Get(&s.Scenario)))
 	}
