@@ -144,8 +144,8 @@ func TestPanels_Rows(t *testing.T) {
 		t.Error("three further planes are all there may be")
 	}
 	for _, f := range scenario.Fields() {
-		if f.Kind == scenario.Months || f.ID == scenario.WeatherFile || f.ID == scenario.ShiftMin {
-			continue // in the weather panel, not as rows
+		if f.Kind == scenario.Months || f.ID == scenario.WeatherFile || f.ID == scenario.ShiftMin || f.ID == scenario.Town || f.ID == scenario.Country {
+			continue // in the weather panel or with the place, not as rows
 		}
 		onDial := f.ID == scenario.Month || f.ID == scenario.SkyKind || f.ID == scenario.BackupHours || f.ID == scenario.SecondHours
 		if seen[f.ID] == onDial {
