@@ -83,6 +83,7 @@ build() {
   done
   go run ./site icons
   node site/src/icons.mjs
+  node site/src/towns.mjs
   go run ./site build
 }
 

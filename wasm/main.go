@@ -30,6 +30,7 @@ func main() {
 	defer a.fail() // a panic before or in a render
 	a.pause()
 	a.openFirst()
+	a.store.Clock = a.zoneClock
 	a.view = view.New()
 	a.page = ui.NewPage(a.store, a.view)
 	a.page.Host = a
@@ -98,7 +99,7 @@ type app struct {
 	measured         int
 	started          bool // the first render is done
 	turns            *turns
-	listed           bool // the places are in their list
+	offers           offers
 	looking          bool // a slice of looking ahead is on its way
 	look             js.Func
 	findOn           js.Func
@@ -126,7 +127,6 @@ type app struct {
 func (a *app) rendered() {
 	a.painter.remember(a.view.Frame(a.store))
 	a.charts.check(a)
-	a.listPlaces()
 	if a.started {
 		a.showCharts()
 	}

@@ -7,7 +7,6 @@ import (
 
 	"github.com/vugu/vugu"
 
-	"suncask/engine/climate"
 	"suncask/ui"
 )
 
@@ -49,6 +48,7 @@ func (a *app) start() {
 	a.pause()
 	a.listen()
 	a.listenFiles()
+	a.listenPlace()
 	a.listenSkyline()
 	a.charts.mount(a, "strip")
 	a.pause()
@@ -69,20 +69,6 @@ func (a *app) warmTemplates() {
 		}
 		env.RunBuild(part)
 		a.pause()
-	}
-}
-
-// listPlaces fills the list that the place's box offers, once there is one.
-func (a *app) listPlaces() {
-	if a.listed || !a.document.Call("getElementById", "field-place").Truthy() {
-		return
-	}
-	a.listed = true
-	list := a.document.Call("getElementById", "places")
-	for _, p := range climate.Places() {
-		option := a.document.Call("createElement", "option")
-		option.Set("value", p.Name+", "+p.Country)
-		list.Call("append", option)
 	}
 }
 

@@ -148,6 +148,7 @@ func (a *app) storage(use func(s js.Value)) {
 
 // DevicePlace asks the device where it is.
 func (a *app) DevicePlace() {
+	a.fetchTowns() // for the clock
 	place := a.window.Get("navigator").Get("geolocation")
 	if !place.Truthy() {
 		a.page.At(0, 0, false)

@@ -1,12 +1,15 @@
 import { load, run } from './load.js'
 import { choose, language, locale } from './language.js'
 import { picture } from './picture.js'
+import { towns, zone } from './zone.js'
 
 // Starts the WebAssembly. vugu's helper script is loaded already, so its one eval is idle.
 const state = document.documentElement.dataset
 
 window.suncaskPicture = picture
 window.suncaskChoose = choose
+window.suncaskTowns = towns
+window.suncaskZone = zone
 window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 
 const spoken = language()

@@ -173,6 +173,10 @@ func (s *Store) Text(id scenario.FieldID) string {
 	switch {
 	case id == scenario.Place:
 		return s.placeText()
+	case id == scenario.Town:
+		return s.Scenario.Town
+	case id == scenario.Country:
+		return s.Scenario.Country
 	case id == scenario.SummerTime:
 		return s.Scenario.Summer
 	case id == scenario.Horizon:

@@ -293,6 +293,16 @@ const (
 	PanelWeather
 	UseDevicePlace
 	DevicePlaceRefused
+	PlaceOffers
+	PlaceNearly // args: names
+	PlaceIn     // args: region, country
+	PlaceBy     // args: the other name
+	TownsComing
+	TownsAbsent
+	ClockIs     // args: hours ahead of UTC, sentence about summer time
+	ClockSummer // args: first day, first day after
+	ClockNoShift
+	ClockGuessed  // args: nearest place
 	AccuracyPoint // args: place, nearest, km, % error, K error
 	AccuracyFar
 	AccuracyFile // args: place
