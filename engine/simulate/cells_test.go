@@ -131,9 +131,9 @@ var conductionHouses = []struct{ name, link string }{
 }
 
 // Conduction changes what a house buys and how often water runs cool as in a tank of 300
-// cells: bought within 1 % or 5 kWh, cool days within 7, since the uses there are flows and
-// here a few instants. The change itself is printed beside
-// that of the cells.
+// cells: bought within 1 % or 5 kWh. Cool days were to be within 3; that is not reached,
+// they are within 7: uses are flows there and a few instants here, and days are cool by a hair.
+// The change itself is printed beside that of the cells.
 func TestConduction_Cells(t *testing.T) {
 	houses := conductionHouses
 	if runtime.GOARCH == "wasm" || testing.Short() {
