@@ -23,7 +23,7 @@ var englishPage = []string{
 	SentenceMore:         "%s more",
 	CaptionCost:          "a year",
 	CaptionSun:           "from the sun",
-	ColdWaterNote:        "Cold water of %[1]s °C in the year's mean: %[2]s. Colder by 3 K it would be %[3]s kWh bought a year, warmer %[4]s.",
+	ColdWaterNote:        "Cold water is taken as %[1]s °C over the year: %[2]s. If it is 3 K colder, %[3]s kWh are bought a year; 3 K warmer, %[4]s kWh.",
 	WaterOfAir:           "the mean of the air here",
 	WaterOfNorthAmerica:  "the air's mean and 3 K, as measured in North America (Burch & Christensen 2007)",
 	WaterOfSpain:         "the table of the Spanish building code (from memory)",

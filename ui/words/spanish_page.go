@@ -23,7 +23,7 @@ var spanishPage = []string{
 	SentenceMore:         "%s más",
 	CaptionCost:          "al año",
 	CaptionSun:           "del sol",
-	ColdWaterNote:        "Agua fría de %[1]s °C de media anual: %[2]s. Con 3 K menos serían %[3]s kWh comprados al año; con 3 K más, %[4]s.",
+	ColdWaterNote:        "El agua fría se toma a %[1]s °C de media anual: %[2]s. Con 3 K menos se compran %[3]s kWh al año; con 3 K más, %[4]s kWh.",
 	WaterOfAir:           "la media del aire de aquí",
 	WaterOfNorthAmerica:  "la media del aire y 3 K, como se midió en Norteamérica (Burch & Christensen 2007)",
 	WaterOfSpain:         "la tabla del CTE (de memoria)",
