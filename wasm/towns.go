@@ -3,6 +3,7 @@
 package main
 
 import (
+	"strconv"
 	"syscall/js"
 
 	"suncask/engine/climate"
@@ -38,7 +39,7 @@ func (a *app) listenPlace() {
 	}
 	a.on(d, "focusin", inBox(func(js.Value) { a.fetchTowns() }))
 	a.on(d, "focusout", inBox(func(js.Value) { a.closeOffers() }))
-	a.on(d, "input", inBox(func(js.Value) { a.fetchTowns(); a.offer() }))
+	a.on(d, "input", inBox(func(js.Value) { a.offer() }))
 	a.on(d, "keydown", inBox(a.onPlaceKey))
 	list := d.Call("getElementById", placeList)
 	a.on(list, "mousedown", func(e js.Value) { e.Call("preventDefault") }) // the box keeps the focus
@@ -54,7 +55,7 @@ func (a *app) listenPlace() {
 	})
 }
 
-func optionID(i int) string { return placeList + "-" + string(rune('0'+i)) }
+func optionID(i int) string { return placeList + "-" + strconv.Itoa(i) }
 
 // onPlaceKey moves through the list, takes from it and closes it.
 func (a *app) onPlaceKey(e js.Value) {
@@ -114,7 +115,7 @@ func (a *app) offer() {
 	}
 	at := box.Call("getBoundingClientRect")
 	style := element.Get("style")
-	px := func(v float64) string { return js.ValueOf(v).Call("toFixed", 1).String() + "px" }
+	px := func(v float64) string { return strconv.FormatFloat(v, 'f', 1, 64) + "px" }
 	style.Set("left", px(at.Get("left").Float()+a.window.Get("scrollX").Float()))
 	style.Set("top", px(at.Get("bottom").Float()+a.window.Get("scrollY").Float()+2))
 	style.Set("width", px(at.Get("width").Float()))
@@ -201,8 +202,9 @@ const townsMs = 6
 // townsEnded takes the list, nil where it could not be had.
 func (a *app) townsEnded(list *towns.List) {
 	a.page.Towns = ui.TownsAbsent
-	_, waited := a.store.Refused[scenario.Place]
+	waited := false // for what was refused
 	if list != nil {
+		_, waited = a.store.Refused[scenario.Place]
 		a.page.Towns = ui.TownsThere
 		a.store.TakeTowns(list)
 	}

@@ -22,7 +22,7 @@ type PlaceOffer struct {
 
 // How far and how much higher a town may be for a built-in place of its name to stand for it.
 const (
-	sameKm = 15
+	sameKm = 5
 	sameM  = 100
 )
 
@@ -109,7 +109,7 @@ next:
 			continue
 		}
 		for _, o := range offered {
-			if climate.DistanceKm(p.LatDeg, p.LonDeg, o.LatDeg, o.LonDeg) < 2*sameKm {
+			if climate.DistanceKm(p.LatDeg, p.LonDeg, o.LatDeg, o.LonDeg) < 6*sameKm {
 				continue next
 			}
 		}

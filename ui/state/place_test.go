@@ -67,7 +67,7 @@ func TestType_Towns(t *testing.T) {
 		{"kathmandu", "place=27.7,85.32,1317&town=Kathmandu&in=Nepal&zone=23&summer=none", "Kathmandu, Nepal"},
 		{"k\u00f6ln", "place=50.93,6.95,58&town=K%C3%B6ln&in=Germany&zone=4&summer=0329-1025", "K\u00f6ln, Germany"},
 		{"xian", "&town=Xi%E2%80%99an&in=China&zone=32&summer=none", "Xi\u2019an, China"},
-		{"alice springs", "v=2&place=alice-springs", "Alice Springs, Australia"},
+		{"alice springs", "v=2&place=-23.7,133.88,583&town=Alice%20Springs&in=Australia&zone=38&summer=none", "Alice Springs, Australia"},
 		{"st louis", "zone=-24&summer=0308-1101", "St. Louis, United States"},
 		{"apia", "v=2&place=apia", "Apia, Samoa (western)"},
 		{"53.4 N 2.3 W", "place=53.4,-2.3&in=United%20Kingdom&zone=0&summer=0329-1025", "53.4, -2.3"},

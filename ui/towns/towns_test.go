@@ -50,7 +50,7 @@ func TestSearch(t *testing.T) {
 		{"xian", "Xi\u2019an", "China"}, {"xi'an", "Xi\u2019an", "China"}, {"\u897f\u5b89", "Xi\u2019an", "China"}, {"\u041c\u043e\u0441\u043a\u0432\u0430", "Moscow", "Russia"},
 		{"\u6771\u4eac", "Tokyo", "Japan"}, {"den haag", "The Hague", "Netherlands"}, {"hague", "The Hague", "Netherlands"}, {"la coruna", "A Coru\u00f1a", "Spain"},
 		{"coru\u00f1a", "A Coru\u00f1a", "Spain"}, {"san jose costa rica", "San Jos\u00e9", "Costa Rica"}, {"york", "York", "United Kingdom"}, {"new york", "New York City", "United States"},
-		{"genf", "Gen\u00e8ve", "Switzerland"}, {"portland or", "Portland", "United States"},
+		{"geneva", "Gen\u00e8ve", "Switzerland"}, {"genf", "Gen\u00e8ve", "Switzerland"}, {"portland or", "Portland", "United States"},
 	} {
 		found := l.Search(c.typed, 8)
 		if len(found) == 0 {
