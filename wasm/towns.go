@@ -122,6 +122,13 @@ func (a *app) offer() {
 	element.Call("setAttribute", "aria-label", a.page.T(words.PlaceOffers))
 	element.Set("hidden", false)
 	box.Call("setAttribute", "aria-expanded", "true")
+	height := a.window.Get("innerHeight")
+	if seen := a.window.Get("visualViewport"); seen.Truthy() {
+		height = seen.Get("height") // above a keyboard on the screen
+	}
+	if element.Call("getBoundingClientRect").Get("bottom").Float() > height.Float() {
+		box.Call("scrollIntoView")
+	}
 }
 
 // mark moves the mark in the list; -1 none.

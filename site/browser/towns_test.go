@@ -125,7 +125,11 @@ func TestTowns_List(t *testing.T) {
 			b.until(`performance.getEntriesByType('resource').some(r => r.name.includes('towns.txt') && r.responseEnd > 0)`)
 			b.typeTown("cordob")
 			b.until(`document.querySelectorAll('#places li').length > 2`)
-			b.run(chromedp.ScrollIntoView("#field-place", chromedp.ByQuery))
+			for _, shown := range []string{"#field-place", "#places"} {
+				if r := b.box(shown); r.Y < 0 || r.Y+r.H > 740 {
+					t.Errorf("%s reaches from %.0f to %.0f, the screen is 740 high", shown, r.Y, r.Y+r.H)
+				}
+			}
 			b.axe("places offered")
 			b.fits("places offered", s.width)
 			b.shot("towns-" + s.name)
