@@ -75,6 +75,8 @@ func read(next *scenario.Scenario, id scenario.FieldID, text string) *scenario.P
 	f := scenario.FieldOf(id)
 	text = strings.TrimSpace(text)
 	switch {
+	case id == scenario.Place: // with its clock and name, see TakePlace
+		return &scenario.Problem{Field: id, Code: scenario.UnknownPlace, Got: text}
 	case id == scenario.Town, id == scenario.Country: // chosen with the place, see TakePlace
 		return &scenario.Problem{Field: id, Code: scenario.WrongName, Got: text, Max: scenario.MostName}
 	case id == scenario.SummerTime:

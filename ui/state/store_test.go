@@ -114,10 +114,10 @@ func FuzzType(f *testing.F) {
 		scenario.TankLitres: "150", scenario.Place: "38.7 N 9.1 W", scenario.Currency: "€", scenario.SecondHours: "0", scenario.Month: "jan",
 		scenario.WeatherFile: "0", scenario.MonthGHI: "7", scenario.Horizon: "90:15 120:22", scenario.Stages: "2000; 700", scenario.SummerTime: "29.03.-25.10.", scenario.Zone: "5,75",
 	} {
-		f.Add(int8(id), text)
+		f.Add(int16(id), text)
 	}
 	s := Open("")
-	f.Fuzz(func(t *testing.T, id int8, text string) {
+	f.Fuzz(func(t *testing.T, id int16, text string) {
 		if id < 0 || int(id) >= len(scenario.Fields()) {
 			return
 		}
