@@ -137,6 +137,14 @@ func TestTowns_List(t *testing.T) {
 				b.eval(`document.getElementById('field-place').getAttribute('aria-activedescendant') || ''`, &id)
 				return id
 			}
+			took := 0.0
+			b.eval(`(() => { const box = document.getElementById('field-place'), from = performance.now()
+				for (let i = 0; i < 20; i++) box.dispatchEvent(new Event('input', { bubbles: true }))
+				return (performance.now() - from) / 20 })()`, &took)
+			t.Logf("an answer takes %.1f ms", took)
+			if took > 50 {
+				t.Errorf("an answer takes %.1f ms", took)
+			}
 			b.run(chromedp.KeyEvent(kb.ArrowDown), chromedp.KeyEvent(kb.ArrowDown))
 			if id := active(); id != "places-1" {
 				t.Errorf("two arrows down mark %q", id)

@@ -129,6 +129,9 @@ func (s *Store) typePlace(text string) {
 	list := s.PlaceOffers(text, 3)
 	if len(list) > 0 && !list[0].Near {
 		s.TakePlace(list[0])
+		if s.early = ""; s.Towns == nil {
+			s.early = list[0].place
+		}
 		return
 	}
 	s.Near = nil
@@ -158,9 +161,13 @@ func (s *Store) TakePlace(o PlaceOffer) {
 	s.change(scenario.Place, next, o.Name)
 }
 
-// TakeTowns takes the list once it is there: a place that was refused without it is looked for again.
+// TakeTowns takes the list once it is there: a place that was refused without it is looked for
+// again, and a point that was typed without it gets its clock.
 func (s *Store) TakeTowns(list *towns.List) {
 	s.Towns = list
+	if _, _, point := strings.Cut(s.early, ","); point && s.early == s.Scenario.Place && !s.Scenario.Known.Has(scenario.Zone) {
+		s.typePlace(s.early)
+	}
 	if r, ok := s.Refused[scenario.Place]; ok && r.Problem.Code == scenario.UnknownPlace {
 		s.typePlace(r.Typed)
 	}

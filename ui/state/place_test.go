@@ -114,4 +114,18 @@ func TestTakeTowns_FindsWhatWasRefused(t *testing.T) {
 	if len(s.Refused) > 0 || s.Scenario.Town != "Manchester" {
 		t.Errorf("refused %v, place %s", s.Refused, s.Scenario.Place)
 	}
+	// A point typed before gets its clock; one that came with a link keeps the link's.
+	s = Open("")
+	s.Clock = clockOf
+	s.Type(scenario.Place, "27.7 N 85.3 E")
+	s.TakeTowns(with.Towns)
+	if s.Scenario.ZoneH != 5.75 || !s.Scenario.Known.Has(scenario.Zone) || s.Scenario.Place != "27.7,85.3" {
+		t.Errorf("%s", scenario.Encode(&s.Scenario))
+	}
+	s = Open("v=1&place=27.7,85.3")
+	s.Clock = clockOf
+	s.TakeTowns(with.Towns)
+	if s.Scenario.Known.Has(scenario.Zone) {
+		t.Errorf("the clock of a link has become another: %s", scenario.Encode(&s.Scenario))
+	}
 }

@@ -63,6 +63,8 @@ type Store struct {
 	Clock func(zone string) (c climate.Clock, ok bool) // of a zone of the IANA data base, in climate.RefYear; nil: not known
 	Near  []string                                     // names that are spelled nearly as a refused place was
 
+	early string // the place that was typed before the towns were there
+
 	Before *Before   // nil outside a gesture
 	Moving Occasions // uses that the gesture moves; none: backup hours
 	Held   dial.Part // what it moves of them, and of which window

@@ -2,6 +2,7 @@ package towns
 
 import (
 	"math"
+	"math/rand/v2"
 	"os"
 	"strings"
 	"testing"
@@ -166,6 +167,27 @@ func TestRead_Damaged(t *testing.T) {
 	for _, bad := range []string{strings.Replace(text, "Europe/London", "Europe/London\tx", 1), strings.Replace(text, "5348", "x", 1), strings.Replace(text, "5348", "95348", 1), strings.Replace(text, "GB\t", "GBX\t", 1)} {
 		if _, err := Read(bad, "en"); err == nil || bad == text {
 			t.Error("a damaged list is read")
+		}
+	}
+}
+
+// Nothing that can be typed breaks a search, and what is found is among the towns.
+func TestSearch_AnyText(t *testing.T) {
+	l := few(t, "en")
+	r := rand.New(rand.NewPCG(5, 6))
+	parts := []string{"man", "s", " ", ",", ";", "\xff", "\u0301", "\u6771", "\u00df", "-", "'", "9", "\u00b0", ".", "lis", "uk", "O", "w", "\n", "\t", "\u2019", "sao", "st "}
+	for range 20000 {
+		text := ""
+		for range r.IntN(8) {
+			text += parts[r.IntN(len(parts))]
+		}
+		for _, m := range append(l.Search(text, 8), l.Similar(text, 8)...) {
+			if m.Town < 0 || m.Town >= l.Len() || m.Name == "" {
+				t.Fatalf("%q finds %+v", text, m)
+			}
+		}
+		if p, ok := ReadPoint(text); ok && (math.IsNaN(p.LatDeg) || math.IsNaN(p.LonDeg)) {
+			t.Fatalf("%q is %+v", text, p)
 		}
 	}
 }

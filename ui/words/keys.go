@@ -302,7 +302,8 @@ const (
 	ClockIs     // args: hours ahead of UTC, sentence about summer time
 	ClockSummer // args: first day, first day after
 	ClockNoShift
-	ClockGuessed  // args: nearest place
+	ClockGuessed // args: nearest place
+	TownsFrom
 	AccuracyPoint // args: place, nearest, km, % error, K error
 	AccuracyFar
 	AccuracyFile // args: place
