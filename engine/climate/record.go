@@ -120,7 +120,7 @@ func FromRecord(p *Place, r *Record, shiftMin float64) *Year {
 		y.Place.GHI[m] = sum / 3.6e6 / float64(DaysIn[m])
 		if y.Place.GHI[m] >= dark && sum < 0.95*extra {
 			y.MonthKt[m] = sum / extra
-			y.Clear[m] = ClearnessOf(y.MonthKt[m])
+			y.Clear[m] = ClearnessOfSpread(y.MonthKt[m], y.Place.dailySpread(m))
 		}
 	}
 	y.ColdC = y.Place.coldYear()

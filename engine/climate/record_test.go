@@ -129,3 +129,21 @@ func TestColdWater_OvertypedMonths(t *testing.T) {
 		}
 	}
 }
+
+// The day view takes the same distribution of daily clearness in a measured year as in one
+// drawn from its months.
+func TestFromRecord_ClearnessOfDrawnYears(t *testing.T) {
+	place, _ := PlaceBySlug("seville")
+	measured := FromRecord(place, someRecord(3), 0)
+	drawn, err := Typical(&measured.Place, Autoregressive, 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for m := range 12 {
+		for _, q := range []float64{0.1, 0.5, 0.9} {
+			if got, want := measured.Clear[m].Quantile(q), drawn.Clear[m].Quantile(q); math.Abs(got-want) > 1e-9 {
+				t.Errorf("month %d: quantile %g is %.9f, drawn %.9f", m+1, q, got, want)
+			}
+		}
+	}
+}
