@@ -95,8 +95,8 @@ var (
 // seeds is how many drawn years the mean is taken of.
 const seeds = 20
 
-// fewCool had six cool days in one dull spell; the mean of drawn years has 0.6 and only one
-// in 200 as many: not reached.
+// fewCool had six cool days; the mean of drawn years has 0.6 and none of 200 more than six
+// (computed 2026): not reached.
 const fewCool = "ITA_45N8E_PVGIS_tmy.csv"
 
 // outcome is what a house's year comes to.
