@@ -43,6 +43,9 @@ func (c *Page) Beside(o state.PlaceOffer) string {
 	if o.Region != "" {
 		text = w.Text(words.PlaceIn, o.Region, o.Country)
 	}
+	if o.NextTo != "" {
+		text = w.Text(words.PlaceNextTo, o.NextTo)
+	}
 	if o.Also != "" {
 		text = strings.TrimPrefix(text+"; "+w.Text(words.PlaceBy, o.Also), "; ")
 	}
@@ -78,8 +81,11 @@ func (c *Page) placeNote(help string) string {
 		return help
 	}
 	clock := w.Text(words.ClockGuessed, p.Nearest)
-	if s.Known.Has(scenario.Zone) {
+	switch {
+	case s.Known.Has(scenario.Zone):
 		clock = c.clock(p.Clock)
+	case p.NearestKm > climate.ReachKm:
+		clock = w.Text(words.ClockOfSun)
 	}
 	if c.Towns != TownsAbsent && c.Towns != TownsComing {
 		help = ""

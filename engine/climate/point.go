@@ -13,11 +13,11 @@ import (
 // Air gets colder by this with height (the table's own figure).
 const lapseKPerM = 0.006
 
-// Points are interpolated between this many places, none farther than reachKm
+// Points are interpolated between this many places, none farther than ReachKm
 // unless there is no other.
 const (
 	neighbours = 4
-	reachKm    = 1500
+	ReachKm    = 1500
 )
 
 // Found is a place with how it was found: in the table, or between places of it.
@@ -101,7 +101,7 @@ func PointProblem(latDeg, lonDeg, elevationM float64) string {
 // Point returns the climate of any point on earth, NaN for an unknown height. The
 // clearness index and the temperature brought to sea level are the means of the
 // nearest places, weighted by the inverse square of their distance; the clock is the
-// nearest place's, or, beyond reachKm, that of the longitude's hour.
+// nearest place's, or, beyond ReachKm, that of the longitude's hour.
 func Point(latDeg, lonDeg, elevationM float64) Found {
 	return pointAmong(Places(), latDeg, lonDeg, elevationM)
 }
@@ -126,11 +126,11 @@ func pointAmong(places []Place, latDeg, lonDeg, elevationM float64) Found {
 	f.Slug = PointName(latDeg, lonDeg, elevationM)
 	f.Name = fmt.Sprintf("%.2f, %.2f", latDeg, lonDeg)
 	f.Clock = first.p.Clock
-	if first.km > reachKm {
+	if first.km > ReachKm {
 		f.Clock = Clock{OffsetH: math.Round(lonDeg / 15)}
 	}
 	list = list[:neighbours]
-	for len(list) > 1 && list[len(list)-1].km > reachKm {
+	for len(list) > 1 && list[len(list)-1].km > ReachKm {
 		list = list[:len(list)-1]
 	}
 	height := func(p *Place) float64 {

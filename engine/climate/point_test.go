@@ -50,7 +50,7 @@ func TestLocate(t *testing.T) {
 		t.Errorf("%.3f K colder", d)
 	}
 	// In the middle of an ocean the clock is that of the longitude.
-	if far := Point(-40, -120, 0); far.Clock.OffsetH != -8 || far.NearestKm < reachKm {
+	if far := Point(-40, -120, 0); far.Clock.OffsetH != -8 || far.NearestKm < ReachKm {
 		t.Errorf("%+v, nearest %.0f km", far.Clock, far.NearestKm)
 	}
 }

@@ -7,14 +7,19 @@ const cells = 60 // of the sphere's radius
 const year = 2026 // climate.RefYear
 const clocks = new Map()
 
-// clock is a zone's offsets through the year, as a text.
+// clock is a zone's offsets through the year, as a text; its name where Node.js does not know it.
 function clock (zone) {
-  if (!clocks.has(zone)) {
-    const format = new Intl.DateTimeFormat('en', { timeZone: zone, timeZoneName: 'longOffset' })
-    const days = [...Array(52).keys()].map(week => format.format(Date.UTC(year, 0, 4 + 7 * week, 12)).replace(/.*GMT/, ''))
-    clocks.set(zone, days.join())
-  }
+  if (!clocks.has(zone)) clocks.set(zone, offsets(zone))
   return clocks.get(zone)
+}
+
+function offsets (zone) {
+  try {
+    const format = new Intl.DateTimeFormat('en', { timeZone: zone, timeZoneName: 'longOffset' })
+    return [...Array(52).keys()].map(week => format.format(Date.UTC(year, 0, 4 + 7 * week, 12)).replace(/.*GMT/, '')).join()
+  } catch {
+    return zone
+  }
 }
 
 // Cloud is a set of places on the sphere, in cells of a cube.

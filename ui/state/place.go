@@ -13,6 +13,7 @@ import (
 type PlaceOffer struct {
 	Name, Region, Country string // in the language of the list of towns
 	Also                  string // the name by which it was found, where that is another
+	NextTo                string // of a point: the nearest town
 	Near                  bool   // it is only spelled nearly so
 	LatDeg, LonDeg        float64
 
@@ -63,7 +64,7 @@ func (s *Store) pointOffer(text string) (o PlaceOffer, ok bool) {
 			o.zone = zone
 			i, km := s.Towns.Nearest(p.LatDeg, p.LonDeg)
 			if town := s.Towns.Town(i); km <= clockReachKm && town.Zone == zone {
-				o.Also, o.country = town.Name, scenario.Name(town.English)
+				o.NextTo, o.country = town.Name, scenario.Name(town.English)
 			}
 		}
 	}

@@ -302,6 +302,8 @@ var englishPage = []string{
 	ClockSummer:          "summer time from %s to the day before %s",
 	ClockNoShift:         "no summer time",
 	ClockGuessed:         "The clock is that of %s, the nearest built-in place: check it under Weather.",
+	ClockOfSun:           "The clock is the whole hour nearest to the sun's: check it under Weather.",
+	PlaceNextTo:          "near %s",
 	TownsFrom:            "Towns with their heights and time zones: GeoNames (CC BY 4.0), shortened; days of summer time: the IANA data of your browser. All licences",
 	AccuracyPoint:        "Weather: interpolated at %s; nearest place of the table %s, %s km away. The table is good to about %d %% in sunshine and %s K, less in humid tropics, steep land and on coasts.",
 	AccuracyFar:          "No place of the table is near: check these months under Weather and overtype what you know better.",

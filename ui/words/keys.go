@@ -304,6 +304,8 @@ const (
 	ClockNoShift
 	ClockGuessed // args: nearest place
 	TownsFrom
+	ClockOfSun
+	PlaceNextTo   // args: town
 	AccuracyPoint // args: place, nearest, km, % error, K error
 	AccuracyFar
 	AccuracyFile // args: place

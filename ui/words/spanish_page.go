@@ -302,6 +302,8 @@ var spanishPage = []string{
 	ClockSummer:          "horario de verano desde el %s hasta el día anterior al %s",
 	ClockNoShift:         "sin horario de verano",
 	ClockGuessed:         "El reloj es el de %s, el lugar incorporado más cercano: compruébalo en Clima.",
+	ClockOfSun:           "El reloj es la hora entera más cercana a la del sol: compruébalo en Clima.",
+	PlaceNextTo:          "cerca de %s",
 	TownsFrom:            "Poblaciones con su altura y zona horaria: GeoNames (CC BY 4.0), abreviado; días del horario de verano: los datos IANA de tu navegador. Todas las licencias",
 	AccuracyPoint:        "Clima: interpolado en %s; lugar más cercano de la tabla %s, a %s km. La tabla acierta con un error de %d %% en sol y %s K, menos en trópicos húmedos, montañas y costas.",
 	AccuracyFar:          "No hay ningún lugar de la tabla cerca: revisa estos meses en Clima y corrige lo que sepas mejor.",
