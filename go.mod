@@ -13,6 +13,7 @@ require (
 	github.com/vugu/html v0.0.0-20190914200101-c62dc20b8289
 	github.com/vugu/vjson v0.0.0-20200505061711-f9cbed27d3d9
 	github.com/vugu/vugu v0.4.0
+	golang.org/x/text v0.14.0
 	rsc.io/qr v0.2.0
 )
 
@@ -24,7 +25,6 @@ require (
 	github.com/gobwas/ws v1.4.0 // indirect
 	github.com/vugu/xxhash v0.0.0-20191111030615-ed24d0179019 // indirect
 	golang.org/x/sys v0.34.0 // indirect
-	golang.org/x/text v0.14.0 // indirect
 	golang.org/x/xerrors v0.0.0-20200804184101-5ec99f83aff1 // indirect
 )
 

@@ -5,12 +5,12 @@ import (
 	"suncask/ui/words"
 )
 
-// Ask makes the example somebody's own house in five questions, one at a time, while the
+// Ask makes the example somebody's own house in six questions, one at a time, while the
 // dial stays in sight.
 type Ask struct{ Page *Page }
 
 // asked are the fields of the questions.
-var asked = []scenario.FieldID{scenario.Place, scenario.People, scenario.Showers, scenario.TankLitres, scenario.Modules}
+var asked = []scenario.FieldID{scenario.Place, scenario.People, scenario.Showers, scenario.TankLitres, scenario.Modules, scenario.Price}
 
 // askMine begins the questions.
 func (c *Page) askMine() {

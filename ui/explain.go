@@ -6,6 +6,7 @@ import (
 	"suncask/engine/climate"
 	"suncask/engine/explain"
 	"suncask/engine/scenario"
+	"suncask/ui/format"
 	"suncask/ui/words"
 )
 
@@ -84,7 +85,19 @@ func (c *Explain) span(at explain.Span) string {
 	return c.Page.T(words.PanelYear)
 }
 
-func (c *Explain) figure(v float64) figure { return figure{v, 2} }
+// figure is a value of the quantity that is opened.
+func (c *Explain) figure(v float64) figure {
+	currency := c.Page.Store.Scenario.Currency
+	switch c.Page.Explained {
+	case explain.CoolDays:
+		return figure{v, 0}
+	case explain.Cost, explain.Saved, explain.DayCost, explain.NetValue:
+		return figure{v, format.Cents(currency)}
+	case explain.KWhCost:
+		return figure{v, 1 + format.Cents(currency)}
+	}
+	return figure{v, 2}
+}
 
 // of names the span of the figure that is opened.
 func (c *Explain) of() string {
@@ -135,6 +148,9 @@ func (c *Explain) sheet() *sheet {
 			}
 		}
 		sh.rows = append(sh.rows, r)
+	}
+	if len(e.Parts) > 0 {
+		sh.addUp(1, len(e.Terms))
 	}
 	return sh
 }

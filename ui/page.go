@@ -71,6 +71,7 @@ type Page struct {
 	FileProblem  string // why the last one was refused
 	PlaceRefused bool   // the device did not tell its place
 	Towns        TownsState
+	Draft        Draft
 
 	attrs    map[[2]string]string
 	landKept landShapes

@@ -138,7 +138,7 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 			least, most := format.Range(f)
 			r.allowed = w.Text(words.Range, least, most)
 		}
-		if f.Unit == scenario.MoneyPerKWh || f.Unit == scenario.Money || f.Unit == scenario.MoneyAYear || f.Unit == scenario.MoneyAMonth {
+		if f.Unit.IsMoney() {
 			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)
 		}
 		list = append(list, r)

@@ -46,7 +46,7 @@ func (c *Worth) sheet() *sheet {
 	}
 	money := func(v float64) string { return format.Money(v, s.Scenario.Currency) }
 	rows := []sheetRow{
-		{cells: []any{t(words.WorthSaving), money(savings.Timer() + savings.Sun()), money(savings.Sun())}},
+		{cells: []any{t(words.WorthSaving), money(c.sum(savings.Timer(), savings.Sun())), money(savings.Sun())}},
 		opens(explain.Payback, row(words.WorthPayback, func(w finance.Worth) string { return c.years(w.Payback) })),
 		row(words.WorthDiscounted, func(w finance.Worth) string { return c.years(w.DiscountPayback) }),
 		opens(explain.NetValue, row(words.WorthNPV, func(w finance.Worth) string { return money(w.NPV) })),
@@ -55,10 +55,15 @@ func (c *Worth) sheet() *sheet {
 			if math.IsInf(w.KWhCost, 1) {
 				return t(words.WorthNoRate)
 			}
-			return format.Price(w.KWhCost, s.Scenario.Currency, 3)
+			return format.PerKWh(w.KWhCost, s.Scenario.Currency)
 		})),
 	}
 	return &sheet{id: "worth", caption: t(words.WorthName), head: []string{t(words.WorthFigure), t(words.WorthAllDay), t(words.WorthHours)}, rows: rows}
+}
+
+// sum is that of two amounts as they are shown elsewhere.
+func (c *Worth) sum(a, b float64) float64 {
+	return format.Less(a, -b, c.Page.Store.Scenario.Currency)
 }
 
 func (c *Worth) legend() []legend {
@@ -73,8 +78,9 @@ func (c *Worth) cash() *sheet {
 	sh := &sheet{id: "cash-years", caption: c.Page.T(words.CashYears), head: []string{c.Page.T(words.CashYear), head(words.CashPaid), head(words.CashSum), head(words.CashSumToday)}}
 	payments := s.Payments()
 	sums, today := finance.Cumulative(0, payments), finance.Cumulative(s.Scenario.DiscountPct/100, payments)
+	steps := format.Steps(payments, 0)
 	for year := range payments {
-		sh.rows = append(sh.rows, sheetRow{cells: []any{figure{float64(year), 0}, figure{payments[year], 0}, figure{sums[year], 0}, figure{today[year], 0}}})
+		sh.rows = append(sh.rows, sheetRow{cells: []any{figure{float64(year), 0}, part{figure{payments[year], 0}, steps[year]}, figure{sums[year], 0}, figure{today[year], 0}}})
 	}
 	return sh
 }

@@ -33,7 +33,7 @@ func (c *Yearly) months() *sheet {
 	kWh := func(joules float64, decimals int) figure { return figure{joules / simulate.JPerKWh, decimals} }
 	for m := range s.Results.Year.Month {
 		f := &s.Results.Year.Month[m]
-		r := sheetRow{cells: []any{w.Months[m], kWh(f.SunJ, 0), kWh(f.BoughtJ, 0), kWh(f.LostJ, 0), kWh(f.UnusedSunJ, 0), figure{f.Cost, 2},
+		r := sheetRow{cells: []any{w.Months[m], kWh(f.SunJ, 0), kWh(f.BoughtJ, 0), kWh(f.LostJ, 0), kWh(f.UnusedSunJ, 0), figure{f.Cost, format.Cents(s.Scenario.Currency)},
 			figure{float64(f.CoolUses), 0}, kWh(needs[m].NeededJ, 1), kWh(needs[m].CanJ, 1)}}
 		if needs[m].NeededJ > needs[m].CanJ {
 			r.mark = "missed"

@@ -48,6 +48,7 @@ func (a *app) start() {
 	a.pause()
 	a.listen()
 	a.listenFiles()
+	a.listenDrafts()
 	a.listenPlace()
 	a.listenSkyline()
 	a.charts.mount(a, "strip")

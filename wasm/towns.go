@@ -7,7 +7,6 @@ import (
 	"syscall/js"
 
 	"suncask/engine/climate"
-	"suncask/engine/scenario"
 	"suncask/ui"
 	"suncask/ui/state"
 	"suncask/ui/towns"
@@ -163,6 +162,7 @@ func (a *app) closeOffers() {
 func (a *app) takeOffer(i int) {
 	o := a.offers.list[i]
 	a.closeOffers()
+	a.page.Draft = ui.Draft{} // no change of the box follows
 	a.page.TakePlace(o)
 	a.render()
 }
@@ -209,16 +209,12 @@ const townsMs = 6
 // townsEnded takes the list, nil where it could not be had.
 func (a *app) townsEnded(list *towns.List) {
 	a.page.Towns = ui.TownsAbsent
-	waited := false // for what was refused
 	if list != nil {
-		_, waited = a.store.Refused[scenario.Place]
 		a.page.Towns = ui.TownsThere
 		a.store.TakeTowns(list)
 	}
-	box := a.document.Call("getElementById", placeBox)
-	if !waited && box.Truthy() && box.Call("matches", ":focus").Bool() && box.Get("value").String() != a.store.Text(scenario.Place) {
-		a.offer() // a render would take away what is being typed
-		return
+	if a.page.Draft.Box == placeBox {
+		a.offer()
 	}
 	a.render()
 }

@@ -130,6 +130,12 @@ const (
 	// ElementTooLong: an element that reaches out of the tank. Args: how high, to where it is
 	// reckoned, %.
 	ElementTooLong
+	// PriceOdd: a price of a kWh that is OddFactor times the country's usual one, or so much
+	// less. Args: the price, the usual one.
+	PriceOdd
+	// PriceUnknown: no usual price of the country is known, and none was given. Args: the price
+	// that is reckoned with.
+	PriceUnknown
 	codeCount
 )
 
@@ -166,6 +172,7 @@ func Findings(p *simulate.Prepared) []Finding {
 	l.water(p)
 	l.electrics(p)
 	l.roof(p)
+	l.prices(p)
 	return l
 }
 

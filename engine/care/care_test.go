@@ -25,6 +25,22 @@ func house(t *testing.T, change func(*scenario.Scenario)) *simulate.Prepared {
 	return p
 }
 
+// at moves a house.
+func at(place string) func(*scenario.Scenario) {
+	return func(s *scenario.Scenario) {
+		s.Place = place
+		s.Settle()
+	}
+}
+
+// price moves it to where a kWh costs so much.
+func price(place string, perKWh float64) func(*scenario.Scenario) {
+	return func(s *scenario.Scenario) {
+		at(place)(s)
+		s.Price, s.Known = perKWh, s.Known.With(scenario.Price)
+	}
+}
+
 // has returns a finding of a house.
 func has(t *testing.T, code Code, change func(*scenario.Scenario)) (Finding, bool) {
 	t.Helper()
@@ -133,6 +149,15 @@ func TestFindings_BothSides(t *testing.T) {
 		{FacesPole, func(s *scenario.Scenario) { s.AzimuthDeg = 301 }, func(s *scenario.Scenario) { s.AzimuthDeg = 300 }, Caution},
 		{FacesPole, func(s *scenario.Scenario) { s.AzimuthDeg, s.TiltDeg = 0, 11 }, func(s *scenario.Scenario) { s.AzimuthDeg, s.TiltDeg = 0, 10 }, Caution},
 		{FacesPole, func(s *scenario.Scenario) { s.Place, s.AzimuthDeg = "santiago", 180 }, func(s *scenario.Scenario) { s.Place, s.AzimuthDeg = "santiago", 0 }, Caution},
+		{PriceOdd, price("lisbon", 4.801), price("lisbon", 4.8), Caution}, // 20 times 0.24
+		{PriceOdd, price("lisbon", 0.011), price("lisbon", 0.012), Caution},
+		{PriceOdd, price("tokyo", 0.24), price("tokyo", 0), Caution},
+		{PriceOdd, price("ankara", 171), price("ankara", 170), Caution}, // of the example at the rate of exchange
+		{PriceOdd, func(s *scenario.Scenario) { s.Bands = "1700-2000:4.801" }, func(s *scenario.Scenario) { s.Bands = "1700-2000:4.8" }, Caution},
+		{PriceOdd, func(s *scenario.Scenario) { s.Blocks = "300:24" }, func(s *scenario.Scenario) { s.Blocks = "300:0.24" }, Caution},
+		{PriceOdd, func(s *scenario.Scenario) { s.LowPrice, s.LowFrom = 4.801, 60 }, func(s *scenario.Scenario) { s.LowPrice = 4.801 }, Caution},
+		{PriceUnknown, at("ankara"), at("lisbon"), Note},
+		{PriceUnknown, at("ankara"), price("ankara", 3), Note},
 		{UnevenStrings, roof(5, 2, nil), roof(6, 2, nil), Stop},
 		{ModuleSystemVoltage, func(s *scenario.Scenario) { s.MaxSystemV = 160 }, func(s *scenario.Scenario) { s.MaxSystemV = 170 }, Stop},
 		{ModuleSystemUnknown, roof(15, 0, nil), roof(14, 0, nil), Caution},

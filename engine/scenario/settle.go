@@ -21,10 +21,11 @@ const MostOverOpen = 0.8387
 const ColdestUnderK = 20.0
 
 // Settle brings assumed values that follow from others into line with them: the clock
-// of the place, the short circuit of modules of other watts.
+// of the place, the short circuit of modules of other watts, the currency of the country.
 func (s *Scenario) Settle() {
 	s.settleFirst()
 	s.settleRoof()
+	s.settleMoney()
 }
 
 // settleFirst is what version 1 brings into line.

@@ -29,9 +29,12 @@ const latin = /^[A-Za-z\u00c0-\u00ff '.()-]+$/ // as Western Europe writes
 
 // Names that people give countries beside those of the page's and the country's own languages.
 const otherCountryNames = {
-  AE: 'UAE', CD: 'Congo', CG: 'Congo', CV: 'Cape Verde', CZ: 'Czech Republic', GB: 'UK;Great Britain;Inglaterra', HK: 'Hong Kong', KP: 'North Korea', KR: 'Korea', MK: 'Macedonia',
-  MM: 'Burma', MO: 'Macau', NL: 'Holland;Holanda', SZ: 'Swaziland', TL: 'East Timor', TR: 'Turkey', US: 'USA;America;EEUU', CI: 'Ivory Coast'
+  AE: 'UAE', CD: 'Congo', CG: 'Congo', CV: 'Cape Verde', GB: 'UK;Great Britain;Inglaterra', KP: 'North Korea', KR: 'Korea', MK: 'Macedonia',
+  MM: 'Burma', MO: 'Macau', NL: 'Holland;Holanda', SZ: 'Swaziland', TL: 'East Timor', US: 'USA;America;EEUU', CI: 'Ivory Coast'
 }
+
+// English names by which the tables of water, carbon and prices know countries that go by others too.
+const tableNames = { CZ: 'Czech Republic', HK: 'Hong Kong', TR: 'Turkey' }
 
 // Zones that have changed since the list was made, or that it has wrong: by the boundaries of zones in
 // OpenStreetMap of 2026, compared for all towns (15 of 26,416 had another clock).
@@ -92,8 +95,8 @@ for (const { group } of towns) {
 const countries = [...new Set(towns.map(({ group }) => group.slice(0, 2)))].map(code => {
   const nameIn = language => new Intl.DisplayNames([language], { type: 'region' }).of(code)
   const local = new Intl.Locale('und-' + code).maximize().language
-  const more = [nameIn(local), ...(otherCountryNames[code] ?? '').split(';')]
-  return [code, nameIn('en'), nameIn('es'), [...new Set(more)].filter(Boolean).join(';')].join('\t')
+  const more = [nameIn(local), tableNames[code] && nameIn('en'), ...(otherCountryNames[code] ?? '').split(';')]
+  return [code, tableNames[code] ?? nameIn('en'), nameIn('es'), [...new Set(more)].filter(Boolean).join(';')].join('\t')
 })
 const byZone = new Map()
 for (const { lat, lon, zone } of outposts(towns, places.filter(place => place.people >= leastForClocks && !isTown(place)))) {

@@ -109,31 +109,5 @@ func Parse(text string) (v float64, ok bool) {
 	return v, true
 }
 
-// Money writes an amount in whole units of a currency, with cents under ten.
-func Money(v float64, currency string) string {
-	return Price(v, currency, moneyDecimals(v))
-}
-
-func moneyDecimals(v float64) int {
-	if math.Abs(v) < 10 {
-		return 2
-	}
-	return 0
-}
-
-// currencyAfter tells whether a currency stands after its amount.
-var currencyAfter bool
-
-// SetCurrencyAfter chooses where it stands. Call it once, before amounts are written.
-func SetCurrencyAfter(after bool) { currencyAfter = after }
-
-// Price writes an amount with that many decimals.
-func Price(v float64, currency string, decimals int) string {
-	if currencyAfter {
-		return Number(v, decimals) + Space + currency
-	}
-	return currency + Space + Number(v, decimals)
-}
-
 // Exact writes v with all its digits, for scripts and tests.
 func Exact(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }

@@ -33,12 +33,15 @@ func AddUp(parts []float64, decimals int) (shown []float64) {
 	return shown
 }
 
-// Less is the difference of two amounts as [Money] shows them: 978 less 444 is 534, though
-// the exact ones be 535 apart. Where one is shown with cents, so is the difference.
-func Less(a, b float64) float64 {
-	unit := 1.0
-	if moneyDecimals(a) > 0 || moneyDecimals(b) > 0 {
-		unit = 100
+// Steps returns payments rounded to so many decimals so that their running sums are the
+// rounded running sums of the exact ones.
+func Steps(payments []float64, decimals int) (shown []float64) {
+	unit := math.Pow(10, float64(decimals))
+	sum, before := 0.0, 0.0
+	for _, v := range payments {
+		sum += v
+		now := math.Round(sum*unit) / unit
+		shown, before = append(shown, now-before), now
 	}
-	return (math.Round(a*unit) - math.Round(b*unit)) / unit
+	return shown
 }

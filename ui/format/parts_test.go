@@ -38,10 +38,31 @@ func TestAddUp_Worked(t *testing.T) {
 			t.Fatalf("%v", got)
 		}
 	}
-	if d := Less(978.4, 443.5); d != 534 {
+	if d := Less(978.4, 443.5, "EUR"); d != 534 {
 		t.Errorf("%g", d)
 	}
-	if d := Less(12.345, 9.111); math.Abs(d-3.24) > 1e-9 { // 12.35 less 9.11
+	if d := Less(12.345, 9.111, "JPY"); d != 3 {
 		t.Errorf("%g", d)
+	}
+	if d := Less(12.345, 9.111, "EUR"); math.Abs(d-3.24) > 1e-9 { // 12.35 less 9.11
+		t.Errorf("%g", d)
+	}
+}
+
+// Running sums of shown payments are the shown running sums.
+func TestSteps_Property(t *testing.T) {
+	r := rand.New(rand.NewPCG(4, 9))
+	for range 1000 {
+		payments := make([]float64, 1+r.IntN(41))
+		for i := range payments {
+			payments[i] = 300 * r.NormFloat64()
+		}
+		exact, sum := 0.0, 0.0
+		for i, v := range Steps(payments, 0) {
+			exact += payments[i]
+			if sum += v; sum != math.Round(exact) || math.Abs(v-payments[i]) > 1 {
+				t.Fatalf("%v: %g is shown as %g, the sum %g as %g", payments, payments[i], v, exact, sum)
+			}
+		}
 	}
 }

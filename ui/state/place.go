@@ -175,10 +175,13 @@ func (s *Store) TakeTowns(list *towns.List) {
 }
 
 // moveTo takes a scenario to another place: months that somebody overtyped, a weather file,
-// a town's name and a clock were of the old one.
+// a town's name and a clock were of the old one. Sums of money stay what they are.
 func moveTo(next *scenario.Scenario, place string) {
 	if next.Place == place {
 		return
+	}
+	if next.MoneyKnown() { // sums that somebody gave stay in the currency in which they were given
+		next.Known = next.Known.With(scenario.Currency)
 	}
 	next.Place, next.Town, next.Country = place, "", ""
 	next.GHI, next.TempC, next.ColdC = climate.Monthly{}, climate.Monthly{}, climate.Monthly{}

@@ -129,3 +129,23 @@ func TestTakeTowns_FindsWhatWasRefused(t *testing.T) {
 		t.Errorf("the clock of a link has become another: %s", scenario.Encode(&s.Scenario))
 	}
 }
+
+// A price that somebody gave stays in the currency in which it was given, wherever the house
+// goes; what is only assumed follows the country.
+func TestTakePlace_Money(t *testing.T) {
+	s := Open("v=2")
+	s.Type(scenario.Price, "0.3")
+	s.Type(scenario.Place, "tokyo")
+	if now := &s.Scenario; now.Price != 0.3 || now.Currency != "EUR" || now.ModuleCost != 150 {
+		t.Errorf("typed: a kWh %g %s, a module %g", now.Price, now.Currency, now.ModuleCost)
+	}
+	s = Open("v=2")
+	s.Type(scenario.Place, "tokyo")
+	if now := &s.Scenario; now.Price != 31 || now.Currency != "JPY" || now.ModuleCost != 25000 {
+		t.Errorf("assumed: a kWh %g %s, a module %g", now.Price, now.Currency, now.ModuleCost)
+	}
+	again := Open(s.Link())
+	if again.Scenario != s.Scenario {
+		t.Error("its link opens another house")
+	}
+}

@@ -66,9 +66,9 @@ func (v *View) sentence(s *state.Store) {
 	v.set("say-days", "", days)
 	v.set("say-hours", "", v.allHours(s))
 	v.set("say-cost", "", w.Text(words.SentenceCost, format.Money(y.Cost, s.Scenario.Currency)))
-	less, than := format.Less(s.Bare.Cost, y.Cost), w.Text(words.SentenceThanBare)
+	less, than := format.Less(s.Bare.Cost, y.Cost, s.Scenario.Currency), w.Text(words.SentenceThanBare)
 	if s.Before != nil {
-		less, than = format.Less(s.Before.Total.Cost, y.Cost), w.Text(words.SentenceThanBefore)
+		less, than = format.Less(s.Before.Total.Cost, y.Cost, s.Scenario.Currency), w.Text(words.SentenceThanBefore)
 	}
 	v.set("say-less", "", v.lessOrMore(less, s.Scenario.Currency))
 	v.set("say-than", "", than)

@@ -239,6 +239,8 @@ var english = Catalogue{
 		care.BelowUpper:            "The weekly heat-up does not reach the %[1]s of %[2]s L below the upper element; only the sun heats them.",
 		care.ElementsCrossed:       "The upper element has %[1]s %% of the water below it, the lower one %[2]s %%: it is reckoned at the lower one's height. Are they the other way round?",
 		care.ElementTooLong:        "An element that ends with %[1]s %% of the tank below it would stand out of the water: it is reckoned up to %[2]s %%.",
+		care.PriceOdd:              "A kWh at %[1]s? Households here usually pay some %[2]s in this currency. Is the decimal mark, the currency or the unit another?",
+		care.PriceUnknown:          "What households here usually pay for a kWh is not known; %[1]s is only the example’s. What does yours cost?",
 		care.StepDown:              "What the converter can do is not known. If it raises and lowers the voltage, as reckoned, %[1]s kWh a year are bought; if it only lowers it, %[2]s kWh.",
 	},
 	Page: englishPage,

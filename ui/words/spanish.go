@@ -271,6 +271,8 @@ var spanish = Catalogue{
 		care.BelowUpper:            "El calentamiento semanal no alcanza los %[1]s de %[2]s L bajo la resistencia superior; solo los calienta el sol.",
 		care.ElementsCrossed:       "La resistencia superior tiene debajo el %[1]s %% del agua, la inferior el %[2]s %%: se calcula a la altura de la inferior. ¿Están al revés?",
 		care.ElementTooLong:        "Una resistencia que acaba con el %[1]s %% del depósito debajo sobresaldría del agua: se calcula hasta el %[2]s %%.",
+		care.PriceOdd:              "¿Un kWh a %[1]s? Aquí los hogares suelen pagar unos %[2]s en esta moneda. ¿Es otra la coma decimal, la moneda o la unidad?",
+		care.PriceUnknown:          "No se sabe cuánto suelen pagar aquí los hogares por un kWh; %[1]s es solo el del ejemplo. ¿Cuánto cuesta el suyo?",
 		care.StepDown:              "No se sabe qué puede el convertidor. Si sube y baja la tensión, como se calcula, se compran %[1]s kWh al año; si solo la baja, %[2]s kWh.",
 	},
 	Page: spanishPage,

@@ -154,7 +154,7 @@ func (c *Catalogue) Finding(f care.Finding) string {
 		switch a := math.Abs(v); {
 		case a == math.Round(a):
 		case a < 1:
-			decimals = 2
+			decimals = format.TwoDigits(v)
 		case a < 10:
 			decimals = 1
 		}
