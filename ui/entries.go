@@ -33,17 +33,11 @@ func (c *Page) begin() {
 		c.Panel = -1
 	}
 	c.entry = c.Store.Entry
-	c.show(entryPanels[c.entry])
-}
-
-// tabs are the groups of the entry.
-func (c *Panels) tabs() (list []int) {
 	for i := range panels {
-		if entry := panels[i].entry; entry == state.Home || entry == c.Page.Store.Entry {
-			list = append(list, i)
+		if panels[i].id == entryPanels[c.entry] {
+			c.Panel, c.Place = i, HousePlace
 		}
 	}
-	return list
 }
 
 // playDay lets the day pass in the tank's group.

@@ -26,7 +26,7 @@ func (c *Page) ExplainDay() { c.explainFigure(explain.DayCost) }
 
 // explainFigure opens a figure in the group of the year.
 func (c *Page) explainFigure(q explain.Quantity) {
-	c.show(YearPanel)
+	c.goTo(YearPlace)
 	c.Explained, c.ExplainedAt = q, explain.Year
 	if c.Host != nil {
 		c.Host.Reveal("explain-" + quantityIDs[q])

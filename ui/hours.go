@@ -16,27 +16,27 @@ var anchors = []scenario.Anchor{scenario.Clock, scenario.SolarNoon, scenario.Sun
 
 func edgeID(p dial.Part) string { return []string{"start", "end"}[p] }
 
-func (c *Panels) edgeName(p dial.Part) string {
+func (c *Card) edgeName(p dial.Part) string {
 	return c.Page.T([]words.Key{words.StartCounted, words.EndCounted}[p])
 }
 
-func (c *Panels) anchorName(a scenario.Anchor) string {
+func (c *Card) anchorName(a scenario.Anchor) string {
 	return c.Page.T([]words.Key{words.ByClock, words.BySolarNoon, words.BySunset}[a])
 }
 
-func (c *Panels) countsFrom(p dial.Part, a scenario.Anchor) bool {
+func (c *Card) countsFrom(p dial.Part, a scenario.Anchor) bool {
 	b := &c.Page.Store.Scenario.Backup
 	return a == []scenario.Anchor{b.StartFrom, b.EndFrom}[p]
 }
 
-func (c *Panels) countFrom(p dial.Part, a scenario.Anchor) {
+func (c *Card) countFrom(p dial.Part, a scenario.Anchor) {
 	c.Page.Store.CountFrom(p, a)
 	c.Page.changed()
 }
 
 // sunHours says where hours that follow the sun lie on the day shown, and on which
 // days there are none.
-func (c *Panels) sunHours() (list []string) {
+func (c *Card) sunHours() (list []string) {
 	s, v := c.Page.Store, c.Page.View
 	b := s.Scenario.Backup
 	if !b.FollowsSun() {
@@ -59,7 +59,7 @@ func (c *Panels) sunHours() (list []string) {
 }
 
 // dates writes days of the year as stretches: 3 May-8 August, 1 October.
-func (c *Panels) dates(days []int) string {
+func (c *Card) dates(days []int) string {
 	w := c.Page.View.Words
 	date := func(day int) string {
 		m := climate.MonthOf(day)

@@ -24,6 +24,8 @@ var jobTexts = [state.JobCount]struct {
 	state.SizesJob:     {"sizes", words.SizesButton, words.SearchProgress, 0},
 	state.ElementsJob:  {"elements", words.ElementsButton, words.SearchProgress, 0},
 	state.LengthsJob:   {"length", words.LengthsButton, words.LengthsProgress, plan.LengthCount},
+	state.HoursJob:     {"best", words.FindHours, words.SearchProgress, 0},
+	state.CurvesJob:    {"curves", words.FindHours, words.SearchProgress, 0},
 	state.WaysJob:      {"ways", words.WaysButton, words.SearchProgress, 0},
 }
 

@@ -11,7 +11,7 @@ var losses = [...]scenario.FieldID{scenario.SoilPct, scenario.ShadePct, scenario
 	scenario.PlatePct, scenario.DownPct, scenario.AgeYears}
 
 // lightLost says what the losses of the modules come to, part by part.
-func (c *Panels) lightLost() string {
+func (c *Card) lightLost() string {
 	s, w := c.Page.Store, c.Page.View.Words
 	parts := ""
 	for _, id := range losses {
@@ -29,7 +29,7 @@ func (c *Panels) lightLost() string {
 }
 
 // standingLoss says what the tank loses, in both ways in which people know it.
-func (c *Panels) standingLoss() string {
+func (c *Card) standingLoss() string {
 	wPerK, kWh := c.Page.Store.Prepared.StandingLoss()
 	w := c.Page.View.Words
 	return w.Text(words.StandingLossNote, format.In(scenario.WattPerKelvin, wPerK, 2), format.Number(kWh, 2), w.Units[scenario.WattPerKelvin])

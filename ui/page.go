@@ -41,6 +41,9 @@ type Host interface {
 	Beside(link string) *state.Store // opens one beside the present one, likewise
 	Update()                         // takes the newer version of the page
 	Reveal(id string)                // brings an element into sight once the page is rendered
+	Went(top bool)                   // another place or sheet is shown: one the browser's Back returns from; top: from its beginning
+	Light(theme string)              // auto, light or dark
+	Print()
 }
 
 // Page is the whole page.
@@ -49,7 +52,14 @@ type Page struct {
 	View  *view.View
 	Host  Host // nil when rendered outside a browser
 
-	Panel       int              // open panel, -1 none
+	Place       Place
+	Over        Sheet
+	Wide        int8             // 0: a phone, 1: two columns, 2: three
+	Theme       string           // auto, light or dark
+	HelpOf      string           // the field whose explanation is open
+	TableOpen   string           // the table that is shown beside its picture
+	MonthRead   int              // the month that is read below the year, -1: the one that tells most
+	Panel       int              // open card, -1 none
 	entry       state.Entry      // whose group was opened
 	More        bool             // the open group shows all its fields
 	Playing     bool             // the day passes, see Tick
@@ -87,7 +97,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60}
+	return &Page{Store: s, View: v, Theme: "auto", MonthRead: -1, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60}
 }
 
 // Compute takes the frame that the templates read.
@@ -121,13 +131,6 @@ func yes(b bool) string {
 }
 
 func skyKeys() []string { return scenario.FieldOf(scenario.SkyKind).Choices }
-
-func (c *Page) house() string {
-	if c.Store.Example() {
-		return c.T(words.ExampleHouse)
-	}
-	return c.T(words.YourHouse)
-}
 
 func (c *Page) choose(id scenario.FieldID, choice int) {
 	c.Store.Choose(id, choice)
@@ -323,6 +326,7 @@ func (c *Page) show(panel string) {
 	for i := range panels {
 		if panels[i].id == panel {
 			c.Panel, c.Question = i, -1
+			c.goTo(HousePlace)
 		}
 	}
 }

@@ -128,7 +128,7 @@ func TestPanels_Rows(t *testing.T) {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
 			p.Panel, p.More = i, true
-			for _, r := range (&Panels{Page: p}).rows() {
+			for _, r := range (&Card{Page: p}).rows() {
 				seen[r.id] = true
 				if r.name == "" || r.decimal && r.allowed == "" {
 					t.Errorf("%+v", r)
@@ -140,7 +140,7 @@ func TestPanels_Rows(t *testing.T) {
 		}
 	}
 	p := NewPage(state.Open("v=1&modules2=2&modules3=1&modules4=1"), view.New())
-	if len((&Panels{Page: p}).furtherPlanes()) != 3 || (&Panels{Page: p}).canAddPlane() {
+	if len((&Card{Page: p}).furtherPlanes()) != 3 || (&Card{Page: p}).canAddPlane() {
 		t.Error("three further planes are all there may be")
 	}
 	for _, f := range scenario.Fields() {
@@ -182,7 +182,7 @@ func TestPage_NoUses(t *testing.T) {
 					t.Errorf("%s, panel %s: %q on the page", link, panels[i].id, bad)
 				}
 			}
-			for _, r := range (&Panels{Page: p}).rows() {
+			for _, r := range (&Card{Page: p}).rows() {
 				if r.id == scenario.People || r.id == scenario.ShowerMinutes || r.id >= scenario.MorningShowers && r.id <= scenario.PipeLitres {
 					t.Errorf("%s: field %s is shown", link, r.key)
 				}
@@ -218,7 +218,7 @@ func TestPage_NoUses(t *testing.T) {
 // are none.
 func TestPanels_LightLost(t *testing.T) {
 	line := func(link string) string {
-		return (&Panels{Page: NewPage(state.Open(link), view.New())}).lightLost()
+		return (&Card{Page: NewPage(state.Open(link), view.New())}).lightLost()
 	}
 	text := line("v=2&age=10")
 	for _, part := range []string{"16.6 %", "Light lost by dirt 2\u202f%;", "in connections 0.5\u202f%", "Age of the modules 10\u202fyears"} { // 1 - 0.8768 x 0.995^10

@@ -8,7 +8,7 @@ import (
 )
 
 // rule says who has the element in the backup hours.
-func (c *Panels) rule() string {
+func (c *Card) rule() string {
 	if !shown(&c.Page.Store.Scenario, scenario.RuleBy) {
 		return c.Page.T(words.RuleApart)
 	}
@@ -17,7 +17,7 @@ func (c *Panels) rule() string {
 }
 
 // boost says what a boost would come to, where something runs cool.
-func (c *Panels) boost() string {
+func (c *Card) boost() string {
 	s, w := c.Page.Store, c.Page.View.Words
 	if s.Results.Year.Total.CoolUses == 0 {
 		return ""
@@ -27,7 +27,7 @@ func (c *Panels) boost() string {
 }
 
 // ruleChanges say what a year under each of the other rules would come to.
-func (c *Panels) ruleChanges() (list []string) {
+func (c *Card) ruleChanges() (list []string) {
 	s, v := c.Page.Store, c.Page.View
 	if !shown(&s.Scenario, scenario.RuleBy) {
 		return nil

@@ -101,6 +101,25 @@ func (s *sheet) csv() string {
 type Table struct {
 	Page  *Page
 	Sheet *sheet
+	Fold  bool // it is shown on demand: a picture says the same
+}
+
+func (c *Table) open() bool { return !c.Fold || c.Page.TableOpen == c.Sheet.id }
+
+// turn opens the table, or closes it; one is open at a time.
+func (c *Table) turn() {
+	if c.open() {
+		c.Page.TableOpen = ""
+	} else {
+		c.Page.TableOpen = c.Sheet.id
+	}
+}
+
+func (c *Table) foldName() string {
+	if c.open() {
+		return c.Page.T(words.TableClose)
+	}
+	return c.Page.T(words.TableRead)
 }
 
 func (c *Table) save() {

@@ -12,15 +12,12 @@ import (
 	"suncask/ui/words"
 )
 
-// YearPanel is the id of the group that shows the year.
-const YearPanel = "panel-year"
-
 // Yearly shows the year: by month, by day, and where its energy goes.
 type Yearly struct{ Page *Page }
 
 func (c *Yearly) legend() []legend {
 	t := c.Page.T
-	return []legend{{"key key-sun", t(words.KeySun)}, {"key key-grid", t(words.KeyGrid)}, {"key key-lost", t(words.KeyLost)}, {"key key-unused", t(words.KeyUnused)}}
+	return []legend{{"key key-sun", t(words.KeySun)}, {"key key-grid", t(words.KeyGrid)}}
 }
 
 // months is the table of the year.
@@ -93,11 +90,17 @@ func (c *Yearly) frame() string {
 }
 
 func (c *Yearly) levels() []string {
-	paths := calendar.Paths(&c.Page.Store.Results.Year)
+	paths, _ := calendar.Paths(&c.Page.Store.Results.Year)
 	return paths[:]
 }
 
-func levelClass(i int) string { return "cool-" + strconv.Itoa(i) }
+// coolDays are strokes across the days on which a use ran cool.
+func (c *Yearly) coolDays() string {
+	_, cool := calendar.Paths(&c.Page.Store.Results.Year)
+	return cool
+}
+
+func levelClass(i int) string { return "bought-" + strconv.Itoa(i) }
 
 func (c *Yearly) monthMarks() (list []textMark) {
 	for m := range 12 {
@@ -160,6 +163,7 @@ func (c *Yearly) turnDay(by int) {
 func (c *Yearly) onDial() {
 	c.Page.Store.ShowDay(c.Page.DayShown)
 	c.Page.showDay(-1)
+	c.Page.goTo(DayPlace)
 	if c.Page.Host != nil {
 		c.Page.Host.Reveal("month-back")
 	}

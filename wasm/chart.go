@@ -20,36 +20,40 @@ type charts struct {
 	buffer  js.Value
 }
 
-// check forgets the charts whose box vugu has taken away.
+// check forgets the charts whose box vugu has taken away, or given to another chart.
 func (c *charts) check(a *app) {
 	for name := range c.mounted {
-		if !a.document.Call("querySelector", "#"+name+" svg").Truthy() {
+		if !a.document.Call("querySelector", "#"+name+" > [data-chart="+name+"] svg").Truthy() {
 			delete(c.mounted, name)
 		}
 	}
 }
 
-// mount puts an empty chart into the element of its name; false where the page has none or
-// the script has not come.
+// mount puts an empty chart into the element of its name; false where the page has none, or one
+// without a size, or the script has not come.
 func (c *charts) mount(a *app, name string) bool {
 	if c.mounted[name] {
 		return true
 	}
 	c.api = a.window.Get("suncaskCharts")
-	if !c.api.Truthy() || !a.document.Call("getElementById", name).Truthy() {
+	host := a.document.Call("getElementById", name)
+	if !c.api.Truthy() || !host.Truthy() || host.Get("clientWidth").Int() == 0 {
 		return false
 	}
-	dark := a.window.Call("matchMedia", "(prefers-color-scheme: dark)").Get("matches").Bool()
-	c.api.Call("mount", name, dark)
+	c.api.Call("mount", name, a.dark())
 	c.mounted[name] = true
 	return true
 }
 
 // show draws a chart, if it can be mounted.
 func (c *charts) show(a *app, name string, data *curve.Data) {
-	if !c.mount(a, name) {
-		return
+	if c.mount(a, name) {
+		c.hand(a, "data", name, data)
 	}
+}
+
+// hand gives a chart's numbers to a function of the script.
+func (c *charts) hand(a *app, function, name string, data *curve.Data) {
 	c.numbers = data.Append(c.numbers[:0])
 	size := 8 * len(c.numbers)
 	if len(c.bytes) < size {
@@ -60,7 +64,7 @@ func (c *charts) show(a *app, name string, data *curve.Data) {
 		binary.LittleEndian.PutUint64(c.bytes[8*i:], math.Float64bits(v))
 	}
 	js.CopyBytesToJS(c.buffer, c.bytes[:size])
-	c.api.Call("data", name, c.buffer, len(c.numbers))
+	c.api.Call(function, name, c.buffer, len(c.numbers))
 }
 
 // name names the nodes of an energy flow.
@@ -74,8 +78,15 @@ func (c *charts) name(id string, names []string) {
 	}
 }
 
-// showStrip draws the day's chart, which every frame of a gesture moves.
+// showStrip draws the day's chart.
 func (a *app) showStrip() { a.charts.show(a, "strip", a.view.Strip(a.store)) }
+
+// moveStrip moves its curves in a frame of a gesture.
+func (a *app) moveStrip() {
+	if a.charts.mount(a, "strip") {
+		a.charts.hand(a, "move", "strip", a.view.Strip(a.store))
+	}
+}
 
 // showCharts draws all charts that the page has.
 func (a *app) showCharts() {

@@ -194,8 +194,7 @@ func (a *app) askFrame() {
 	}
 }
 
-// onFrame is one frame of a gesture: turn the edge, run day and year, paint. On
-// a slow device dial and figures go first and the strip takes the next frame.
+// onFrame is one frame of a gesture: turn the edge, run day and year, paint.
 func (a *app) onFrame() {
 	a.frameAsked = false
 	if a.store.Before == nil {
@@ -203,44 +202,20 @@ func (a *app) onFrame() {
 	}
 	clock := a.window.Get("performance")
 	from := clock.Call("now").Float()
-	if a.stripOwed {
-		a.stripOwed = false
-		a.showStrip()
-		a.measure(clock, "strip-frame", from)
-		if a.pointer.moved {
-			a.askFrame()
-		}
-		return
-	}
 	if a.pointer.active && a.pointer.moved {
 		a.drag()
 	}
 	a.painter.paint(a.view.Frame(a.store))
-	if a.slow {
-		a.stripOwed = true
-		a.askFrame()
-	} else {
-		a.showStrip()
-	}
-	took := a.measure(clock, "dial-frame", from)
-	if !a.stripOwed {
-		a.slow = took > slowMs
-	} else if took < slowMs/4 {
-		a.slow = false
-	}
+	a.moveStrip()
+	a.measure(clock, "dial-frame", from)
 }
 
-// slowMs is how long dial and strip together may take before they take turns.
-const slowMs = 12
-
 // measure leaves a frame's time in the browser's own timeline.
-func (a *app) measure(clock js.Value, name string, from float64) (ms float64) {
-	to := clock.Call("now").Float()
-	clock.Call("measure", name, map[string]any{"start": from, "end": to})
+func (a *app) measure(clock js.Value, name string, from float64) {
+	clock.Call("measure", name, map[string]any{"start": from, "end": clock.Call("now").Float()})
 	if a.measured++; a.measured%1000 == 0 {
 		clock.Call("clearMeasures")
 	}
-	return to - from
 }
 
 // drag turns the edge to where the pointer is.
@@ -267,7 +242,7 @@ func (a *app) onUp(e js.Value) {
 	if a.pointer.everMoved {
 		a.drag()
 	}
-	a.pointer.active, a.stripOwed = false, false
+	a.pointer.active = false
 	a.dragged = a.pointer.everMoved
 	a.commit()
 }

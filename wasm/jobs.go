@@ -55,6 +55,8 @@ func (a *app) took(j state.Job, p state.Part) {
 	case a.store.Before != nil: // a gesture has the page
 	case p.Link != "":
 		a.render()
+	case j == state.CurvesJob && a.page.Draft.Box == "":
+		a.render()
 	case j == state.LandscapeJob:
 		a.paintLandscape()
 	}

@@ -34,6 +34,7 @@ func main() {
 	a.view = view.New()
 	a.page = ui.NewPage(a.store, a.view)
 	a.page.Host = a
+	a.page.Wide = a.columns()
 	a.page.Shared = a.shared
 	a.painter = newPainter(a.document)
 	a.findRecord(a.store)
@@ -70,9 +71,11 @@ func main() {
 		}
 		page := build.RunBuild(a.page)
 		a.pause()
+		a.rendering = true
 		if err := renderer.Render(page); err != nil {
 			panic("wasm: " + err.Error())
 		}
+		a.rendering = false
 		a.pause()
 		a.rendered()
 		if !a.started {
@@ -94,10 +97,9 @@ type app struct {
 	stroke           stroke
 	keyed            bool // a held key or button is a gesture
 	frameAsked       bool
-	slow             bool // the strip takes every other frame
-	stripOwed        bool // it is the strip's turn
 	measured         int
 	started          bool // the first render is done
+	rendering        bool // vugu changes the document
 	turns            *turns
 	offers           offers
 	looking          bool // a slice of looking ahead is on its way
@@ -110,6 +112,12 @@ type app struct {
 	landParts        int                    // of a landscape so far
 	reading          int                    // counts weather files, so that a newer one ends an older
 	reveal           string                 // id of an element to bring into sight
+	top              bool                   // the page is to be shown from its beginning
+	better           js.Func                // looks for the best hours unasked
+	betterFor        string                 // the house that it looks at, or looked at last
+	betterTimer      js.Value
+	curves           js.Func // asks for the curves of the open card
+	curvesTimer      js.Value
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark
 	dragged          bool // the next click ends a drag
@@ -132,6 +140,12 @@ func (a *app) rendered() {
 	}
 	a.writeLink()
 	a.announce()
+	if a.top && a.reveal == "" {
+		a.window.Call("scrollTo", 0, 0)
+	}
+	a.top = false
+	a.askBetter()
+	a.askCurves()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)
@@ -195,7 +209,7 @@ func (a *app) writeLink() {
 		return
 	}
 	if a.written != "" || len(a.store.LinkProblems) == 0 {
-		a.window.Get("history").Call("replaceState", js.Null(), "", "#"+link)
+		a.window.Get("history").Call("replaceState", a.here(), "", "#"+link)
 	}
 	if a.written != "" {
 		a.page.Shared = false // it is changed, and kept from now on

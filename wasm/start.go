@@ -49,6 +49,7 @@ func (a *app) start() {
 	a.listen()
 	a.listenFiles()
 	a.listenDrafts()
+	a.listenPlaces()
 	a.listenPlace()
 	a.listenSkyline()
 	a.charts.mount(a, "strip")
@@ -63,7 +64,7 @@ func (a *app) start() {
 // warmTemplates builds parts of the page for nothing: the browser compiles their code, some
 // of it in a turn of its own.
 func (a *app) warmTemplates() {
-	for _, part := range []vugu.Builder{&ui.Dial{Page: a.page}, &ui.Panels{Page: a.page}} {
+	for _, part := range []vugu.Builder{&ui.Dial{Page: a.page}, &ui.House{Page: a.page}} {
 		env, err := vugu.NewBuildEnv(a.env)
 		if err != nil {
 			panic("wasm: " + err.Error())

@@ -18,8 +18,7 @@ const costSlack = 1e-9
 // has the element throughout its window, a longer window costs no less and keeps the
 // promise no worse: then the shortest windows that keep it are walked along, start by
 // start. Otherwise, and where not even all day keeps it, windows an hour and a half apart
-// are tried, half an hour where the sun goes first. Both end with small moves
-// of the edges from the cheapest found.
+// are tried. Both end with small moves of the edges from the cheapest found.
 type Best struct {
 	grid   *Grid
 	accept int32
@@ -108,24 +107,20 @@ func (b *Best) search(yield func(struct{}) bool) {
 		return o, !fresh || yield(struct{}{})
 	}
 	s := &b.grid.p.Scenario
-	steps := coarseSteps
-	if s.Rule == scenario.SunFirst {
-		steps = fineSteps
-	}
 	on, done := true, false
 	var from []Window
 	if b.grid.p.OnePrice() && s.Rule == scenario.WholeWindow && s.RescueL == 0 {
 		from, on, done = b.walk(try, yield)
 	}
 	if on && !done {
-		from, on = b.coarse(steps, yield)
+		from, on = b.coarse(yield)
 	}
 	for _, w := range from {
 		if on {
 			on = b.descend(w, try, yield)
 		}
 	}
-	if on && steps == fineSteps {
+	if on && s.Rule == scenario.SunFirst {
 		b.flood(try)
 	}
 }
@@ -237,16 +232,13 @@ const floodCost = 1.03
 // to its year's end.
 const coarseCost = 2
 
-// How far apart windows are tried at first.
-const (
-	coarseSteps = 6
-	fineSteps   = 2
-)
+// coarseSteps is how far apart windows are tried at first.
+const coarseSteps = 6
 
-func (b *Best) coarse(apart int, yield func(struct{}) bool) (list []Window, on bool) {
+func (b *Best) coarse(yield func(struct{}) bool) (list []Window, on bool) {
 	b.take(Window{0, Places}) // limits hold once one keeps the promise
-	for steps := 0; steps <= Places; steps += apart {
-		for start := 0; start < Places; start += apart {
+	for steps := 0; steps <= Places; steps += coarseSteps {
+		for start := 0; start < Places; start += coarseSteps {
 			w := Window{start, steps}.normal()
 			if w.Start != start {
 				break // none, and all day, have one start

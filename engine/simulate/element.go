@@ -15,6 +15,10 @@ const (
 	hourS      = 3600.0
 )
 
+// slackL is how far below an asked volume rounding may bring one that is just reached, L:
+// the litres above an element are asked for by default and are a sum of layers.
+const slackL = 1e-6
+
 // turn is who may have the element now.
 type turn struct {
 	open   int32 // windows that are open
@@ -43,7 +47,7 @@ func (r *dayRun) pass(now *turn, sun *sunDay, from, to *event, price rate, f *Fl
 		every := lookEveryS
 		r.pieces(sun, from, to, &every, func(a, b *event, _ float64) {
 			ready := r.usable(r.coldC)
-			now.rescue = ready < p.Scenario.RescueL || now.rescue && ready < p.Scenario.RescueL+rescueMoreL
+			now.rescue = ready < p.Scenario.RescueL-slackL || now.rescue && ready < p.Scenario.RescueL+rescueMoreL-slackL
 			every = hourS
 			if now.rescue {
 				every = lookEveryS
@@ -77,7 +81,7 @@ func (r *dayRun) buy(th *tank.Thermostat, sun *sunDay, from, to *event, price ra
 // sun and grid.
 func (r *dayRun) contest(sun *sunDay, from, to *event, sunW float64, price rate, f *Flows) {
 	s := &r.p.Scenario
-	sunFirst := s.Rule == scenario.SunFirst && sunW > 0 && (sunW >= r.p.backupW || r.usable(r.coldC) >= s.KeepL)
+	sunFirst := s.Rule == scenario.SunFirst && sunW > 0 && (sunW >= r.p.backupW || r.usable(r.coldC) >= s.KeepL-slackL)
 	// The grid's thermostat calls until its set point is reached, then the sun has the
 	// element where it is strong enough to keep the water there.
 	if !sunFirst {

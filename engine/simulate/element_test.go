@@ -362,3 +362,22 @@ func TestValve_Caps(t *testing.T) {
 		t.Errorf("delivered %g J with a valve, %g without", a.DeliveredJ, b.DeliveredJ)
 	}
 }
+
+// Water that is just as much as asked is enough, whatever rounding says: the default is the
+// water above an upper element, which is a sum of layers.
+func TestSunFirst_JustEnough(t *testing.T) {
+	year := func(keepL float64) float64 {
+		s := scenario.Defaults(scenario.LatestVersion)
+		s.Rule, s.Elements, s.KeepL = scenario.SunFirst, scenario.TwoInTurn, keepL
+		p, err := Prepare(&s, nil, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var y Year
+		p.RunYear(s.Backup, new(Workspace), &y)
+		return y.Total.BoughtJ
+	}
+	if less, just, more := year(80-4e-7), year(80), year(80+4e-7); less != just || more != just {
+		t.Errorf("a hair less or more than 80 L: %g, %g, %g J bought", less, just, more)
+	}
+}

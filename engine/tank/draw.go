@@ -101,7 +101,7 @@ func (t *Tank) slug() float64 {
 		most = t.p.InletMixedLitres / 2
 	}
 	if t.ahead != nil { // what comes in may be warmer than what is there, and mix with it all
-		most = min(most, t.p.Litres/aheadSlugs)
+		most = lesser(most, t.p.Litres/aheadSlugs)
 	}
 	return most
 }

@@ -91,11 +91,11 @@ func (t *Tank) couple(dt float64) {
 		}
 		step := b.x - a.x
 		if step < faint {
-			apart := min(a.v/2, reach)
+			apart := lesser(a.v/2, reach)
 			if b.stirred < half {
-				apart += min(b.v/2, reach)
+				apart += lesser(b.v/2, reach)
 			}
-			j[i] = joint{then: spread * dt / max(apart, thinL)}
+			j[i] = joint{then: spread * dt / larger(apart, thinL)}
 			continue
 		}
 		// A step made since the last call lives from then to the stretch's end.
@@ -113,18 +113,18 @@ func (t *Tank) couple(dt float64) {
 		l2 += math.Pi * spread * life
 		l1 := math.Sqrt(l2)
 		l := (l0 + l1) / 2 // the mean of 1/l over the stretch is 1/l
-		apart := min(l, a.v/2)
+		apart := lesser(l, a.v/2)
 		if i == 1 {
 			apart = edge(l, l0, l1, a.v)
 		}
 		if idle := dt/2 - b.stirred; idle > roundS {
-			above := min(l, b.v/2)
+			above := lesser(l, b.v/2)
 			if i == last {
 				above = edge(l, l0, l1, b.v)
 			}
 			apart += above * idle * perHalf
 		}
-		apart = max(apart, thinL)
+		apart = larger(apart, thinL)
 		// u = spread life/apart, y = u (1/v_a + 1/v_b), theta = (3 + y)/(6 + y).
 		through := spread * life
 		product, sum := apart*a.v*b.v, through*(a.v+b.v)
@@ -220,7 +220,7 @@ func (t *Tank) blend(keep float64) {
 // setAreas tabulates the cross-section by height, m2.
 func (t *Tank) setAreas() {
 	for i := range t.area {
-		f := min(max(float64(i)/float64(len(t.area)-1), 1e-3), 1-1e-3)
+		f := lesser(larger(float64(i)/float64(len(t.area)-1), 1e-3), 1-1e-3)
 		t.area[i] = t.p.Geometry.areaM2(t.p.Litres, f)
 		if t.p.Geometry.Orientation == Upright {
 			return
@@ -244,5 +244,5 @@ func (t *Tank) stir(layer int, seconds float64) { t.s[layer].stirred += t.stirri
 // stirring is how many of the seconds to come are of the present stretch: those before were
 // of the one whose middle the last Exchange was.
 func (t *Tank) stirring(seconds float64) float64 {
-	return max(0, min(seconds, t.since+seconds-t.half))
+	return larger(0, lesser(seconds, t.since+seconds-t.half))
 }

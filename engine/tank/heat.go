@@ -150,7 +150,7 @@ func (h *heating) run(s Span) {
 // until returns the part of a span that ends when G has come to at.
 func (t *Tank) until(at float64, s Span) Span {
 	up := at / t.g
-	return Span{min(t.tau*math.Log(up), s.Seconds), up, 1 / up}
+	return Span{lesser(t.tau*math.Log(up), s.Seconds), up, 1 / up}
 }
 
 // locate finds the layers that the element and the sensor touch.
@@ -258,14 +258,14 @@ func (h *heating) fire(s Span) float64 {
 			}
 			if i == h.sensor {
 				if rate > h.th.SetC-t.roomC {
-					if at := max(g, t.crossingFrom(g, t.s[i].x, rate, h.th.SetC)); at < next {
+					if at := larger(g, t.crossingFrom(g, t.s[i].x, rate, h.th.SetC)); at < next {
 						next, merge, trip, level = at, -1, i, h.th.SetC
 					}
 				}
 			}
 			if i == h.top && (i != h.sensor || h.cutC < h.th.SetC) {
 				if rate > h.cutC-t.roomC {
-					if at := max(g, t.crossingFrom(g, t.s[i].x, rate, h.cutC)); at < next {
+					if at := larger(g, t.crossingFrom(g, t.s[i].x, rate, h.cutC)); at < next {
 						next, merge, trip, level = at, -1, i, h.cutC
 					}
 				}
@@ -318,7 +318,7 @@ func (h *heating) hold(s Span, kept int, levelC float64) float64 {
 			continue
 		case i == kept-1:
 			if rate(i) > levelC-t.roomC { // it rises to the level; it may stand there already
-				soonest(max(t.g, t.crossing(t.s[i].x, rate(i), levelC)), i)
+				soonest(larger(t.g, t.crossing(t.s[i].x, rate(i), levelC)), i)
 			}
 			continue
 		case i == kept+1:
@@ -333,7 +333,7 @@ func (h *heating) hold(s Span, kept int, levelC float64) float64 {
 		other, otherC = h.sensor, h.th.SetC
 	}
 	if other != kept && rate(other) > otherC-t.roomC {
-		if at := max(t.g, t.crossing(t.s[other].x, rate(other), otherC)); at < next {
+		if at := larger(t.g, t.crossing(t.s[other].x, rate(other), otherC)); at < next {
 			next, merge, trip = at, -1, other
 		}
 	}

@@ -39,7 +39,7 @@ func (t *Tank) resolve(dt float64) {
 // slabs returns into how many slabs of which volume the edge of a layer of v litres is
 // cut where the boundary layer is l thick.
 func (t *Tank) slabs(v, l float64) (n int, each float64) {
-	each = max(l*slabPart, t.p.Litres*slabLeast)
+	each = larger(l*slabPart, t.p.Litres*slabLeast)
 	for n = min(slabsMost, int(2*l/each+0.5)); n > 0 && (float64(n)+0.5)*each >= v; {
 		n--
 	}

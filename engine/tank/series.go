@@ -15,14 +15,14 @@ func (t *Tank) FedBy(ahead *Tank) { t.ahead = ahead }
 func (t *Tank) fillFromAhead(v, coldC float64) {
 	f := t.ahead
 	for v > 0 {
-		slug := min(v, f.slug())
+		slug := lesser(v, f.slug())
 		if v -= slug; v < sliverL {
 			slug, v = slug+v, 0
 		}
 		taken, heat := 0.0, 0.0
 		for taken < slug {
 			top := &f.s[f.hi-1]
-			x, take := top.x, min(top.v, slug-taken)
+			x, take := top.x, lesser(top.v, slug-taken)
 			if slug-taken-take < sliverL {
 				take = slug - taken
 			}

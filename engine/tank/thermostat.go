@@ -27,7 +27,7 @@ func (th *Thermostat) cut() float64 {
 	if th.CutC == 0 {
 		return BoilingC
 	}
-	return min(th.CutC, BoilingC)
+	return lesser(th.CutC, BoilingC)
 }
 
 // feel lets a switching thermostat act on the temperature at its sensor and tells whether

@@ -55,7 +55,7 @@ func (s *Supply) shareIn(foot, top, litres float64) float64 {
 		}
 		return 0
 	}
-	return max(0, min(top, high)-max(foot, low)) / (high - low)
+	return larger(0, lesser(top, high)-larger(foot, low)) / (high - low)
 }
 
 // decide says what each element takes from now on.
@@ -104,7 +104,7 @@ func (h *twoHeating) limit() {
 	t := h.t
 	for k, s := range h.of {
 		var foot float64
-		h.top[k], foot = t.indexAt(max(s.Element.High*t.p.Litres-2*sliverL, s.Element.Low*t.p.Litres))
+		h.top[k], foot = t.indexAt(larger(s.Element.High*t.p.Litres-2*sliverL, s.Element.Low*t.p.Litres))
 		l := &t.s[h.top[k]]
 		cutC := s.Thermostat.cut()
 		over := t.temp(h.top[k]) - cutC
@@ -115,7 +115,7 @@ func (h *twoHeating) limit() {
 		share := s.shareIn(foot, foot+l.v, t.p.Litres)
 		if over <= atSetK && share > 0 {
 			other := h.of[1-k].shareIn(foot, foot+l.v, t.p.Litres) * h.power[1-k]
-			most = max(0, t.lossW(l.v, cutC)-other) / share
+			most = larger(0, t.lossW(l.v, cutC)-other) / share
 		}
 		if most < h.power[k] {
 			h.power[k] = most
@@ -190,10 +190,10 @@ func (h *twoHeating) advance(s Span) float64 {
 		}
 	}
 	for i, r := range rates {
-		t.s[t.lo+i].x += r * max(0, next-t.g)
+		t.s[t.lo+i].x += r * larger(0, next-t.g)
 	}
 	if merge >= 0 || trip >= 0 || cut >= 0 {
-		s = t.until(max(next, t.g), s)
+		s = t.until(larger(next, t.g), s)
 	}
 	for k, of := range h.of {
 		height := of.Element.Low * t.p.Litres

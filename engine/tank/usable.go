@@ -27,7 +27,7 @@ func (t *Tank) UsableLitres(useC, coldC, tolK float64) float64 {
 			if temp < least {
 				return usable
 			}
-			usable += v * max(1, (temp-coldC)/span)
+			usable += v * larger(1, (temp-coldC)/span)
 		}
 		height -= v
 		if height <= t.p.InletMixedLitres {
@@ -49,7 +49,7 @@ func (t *Tank) UsableLitres(useC, coldC, tolK float64) float64 {
 func (t *Tank) zoneTemp() float64 {
 	left, sum := t.p.InletMixedLitres, 0.0
 	for i := t.lo; i < t.hi && left > 0; i++ {
-		v := min(left, t.s[i].v)
+		v := lesser(left, t.s[i].v)
 		sum += v * t.s[i].x
 		left -= v
 	}

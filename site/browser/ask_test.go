@@ -50,7 +50,7 @@ func TestAsk_SixQuestions(t *testing.T) {
 			b.until(`document.getElementById('field-modules') !== null`)
 			b.run(chromedp.Click("#ask-yes"))
 			b.until(`document.getElementById('field-price') !== null`)
-			if unit := b.text("#ask .unit"); !strings.HasPrefix(unit, "NOK") {
+			if unit := b.text("#ask .unit-name"); !strings.HasPrefix(unit, "NOK") {
 				t.Errorf("a kWh in Oslo is asked for in %q", unit)
 			}
 			b.shot("ask-price-" + s.name)

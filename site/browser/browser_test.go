@@ -130,7 +130,7 @@ func (b *tab) open(fragment string) {
 
 func (b *tab) ready() {
 	b.t.Helper()
-	const done = `document.readyState === 'complete' && document.documentElement.dataset.state === 'ready' && document.querySelector('#strip svg') !== null`
+	const done = `document.readyState === 'complete' && document.documentElement.dataset.state === 'ready' && (document.querySelector('#strip svg') !== null || document.getElementById('strip').clientWidth === 0)`
 	for end := time.Now().Add(30 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
 		ok := false
 		// A page that is being exchanged has no context for a moment.
@@ -150,7 +150,9 @@ func (b *tab) until(expression string) {
 			return
 		}
 	}
-	b.t.Fatalf("never true: %s", expression)
+	said := ""
+	b.eval(`document.documentElement.dataset.state + ' ' + location.hash + ' ' + document.getElementById('trouble').textContent`, &said)
+	b.t.Fatalf("never true: %s; the page is %s", expression, said)
 }
 
 // eval runs an expression and decodes its value.
@@ -225,4 +227,39 @@ func TestLoad(t *testing.T) {
 			b.clean()
 		})
 	}
+}
+
+// place shows a part of the page, as its button does.
+func place(name string) chromedp.Action {
+	return chromedp.Evaluate(`(() => { const b = document.getElementById('place-`+name+`'); b.dispatchEvent(new PointerEvent('pointerdown', {bubbles: true})); b.click() })()`, nil)
+}
+
+// menu takes what stands in the page's menu.
+func (b *tab) menu(id string) {
+	b.t.Helper()
+	b.run(chromedp.Click("#menu", chromedp.ByQuery))
+	b.until(`document.getElementById('over') !== null`)
+	b.run(chromedp.Click(id, chromedp.ByQuery))
+}
+
+// entry takes another way into the page, in the header or, on a phone, in the menu.
+func (b *tab) entry(s screen, name string) {
+	b.t.Helper()
+	if s.width >= 760 {
+		b.run(chromedp.Click("#entry-"+name, chromedp.ByQuery))
+		return
+	}
+	b.menu("#entry-" + name)
+	b.run(chromedp.Click("#over-close", chromedp.ByQuery))
+	b.until(`document.getElementById('over') === null`)
+}
+
+// centred brings something into the middle of what is seen: at the edges bars stick.
+func centred(selector string) chromedp.Action {
+	return chromedp.Evaluate(`document.querySelector(`+quote(selector)+`).scrollIntoView({block: 'center'})`, nil)
+}
+
+// card opens a card of the house, or closes it.
+func card(id string) chromedp.Action {
+	return chromedp.Tasks{place("house"), chromedp.Click(id, chromedp.ByQuery)}
 }

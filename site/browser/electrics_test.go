@@ -14,7 +14,7 @@ func TestWiring_FindingsWhereDecided(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#v=2&modules=10")
-			b.run(chromedp.Click("#panel-wiring"))
+			b.run(card("#panel-wiring"))
 			b.until(`document.querySelector('#iv svg path') !== null`)
 			b.run(chromedp.ScrollIntoView("#iv"))
 			b.shot("iv-" + s.name)
@@ -29,6 +29,8 @@ func TestWiring_FindingsWhereDecided(t *testing.T) {
 			if !strings.Contains(near, "may take 2") {
 				t.Errorf("beside the element: %q", near)
 			}
+			b.run(place("advice"))
+			b.frame()
 			if first := b.text(".mind .finding"); !strings.Contains(first, "may take") {
 				t.Errorf("first in the list: %q", first)
 			}
@@ -37,7 +39,7 @@ func TestWiring_FindingsWhereDecided(t *testing.T) {
 			if len(line) != 5 || len(line[3]) != 2 || len(line[4]) != 3 {
 				t.Errorf("the element's line and the working points: %v", line)
 			}
-			b.run(chromedp.ScrollIntoView("#field-couple"))
+			b.run(place("house"), chromedp.ScrollIntoView("#field-couple"))
 			b.shot("wiring-" + s.name)
 			b.run(chromedp.ScrollIntoView("#iv"))
 			b.shot("iv-direct-" + s.name)
@@ -54,7 +56,7 @@ func TestTank_ThroughTheDay(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&elements=two&upper=60&outfrom=228&outto=252")
-			b.run(chromedp.Click("#panel-tank"), chromedp.ScrollIntoView("#tank-picture"))
+			b.run(card("#panel-tank"), chromedp.ScrollIntoView("#tank-picture"))
 			b.frame()
 			evening := b.text("#tank-twin")
 			b.shot("tank-" + s.name)
@@ -71,12 +73,12 @@ func TestTank_ThroughTheDay(t *testing.T) {
 			}
 			b.shot("tank-morning-" + s.name)
 			// A tap on the pool at six in the evening, and at six in the morning.
-			b.run(chromedp.Click("#panel-roof"), chromedp.ScrollIntoView("#dial"))
+			b.run(card("#panel-roof"), place("day"))
 			b.eval(`(() => { const r = document.getElementById('dial').getBoundingClientRect(), k = r.width / 360;
 				document.elementFromPoint(r.left + 250 * k, r.top + 174 * k).dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: r.left + 250 * k, clientY: r.top + 174 * k})); return 1 })()`, new(int))
 			b.until(`document.getElementById('tank-name') && document.getElementById('tank-name').textContent.includes('06:00')`)
 			b.open("#" + house + "&elements=tanks&suntank=150")
-			b.run(chromedp.Click("#panel-tank"), chromedp.ScrollIntoView("#tank-picture"))
+			b.run(card("#panel-tank"), chromedp.ScrollIntoView("#tank-picture"))
 			b.frame()
 			b.shot("tanks-" + s.name)
 			var walls int
@@ -84,7 +86,7 @@ func TestTank_ThroughTheDay(t *testing.T) {
 				t.Errorf("%d tanks are drawn", walls)
 			}
 			b.open("#" + house + "&elements=two&upper=60&outfrom=228&outto=252")
-			b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#rules"))
+			b.run(card("#panel-backup"), chromedp.ScrollIntoView("#rules"))
 			if text := b.text("#rules"); strings.Count(text, "A year with") != 2 {
 				t.Errorf("the other rules: %q", text)
 			}

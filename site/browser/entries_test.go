@@ -15,7 +15,7 @@ func TestEntries_InTheLink(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&view=visit")
-			for _, want := range []string{"On its plate", "At the house"} {
+			for _, want := range []string{"Open-circuit voltage", "At the house"} {
 				if got := b.text("#fields"); !strings.Contains(got, want) {
 					t.Errorf("a visit begins without %q: %q", want, got)
 				}
@@ -24,18 +24,19 @@ func TestEntries_InTheLink(t *testing.T) {
 			b.axe("visit")
 			b.fits("visit", s.width)
 			b.shot("visit-" + s.name)
-			b.run(chromedp.Click("#entry-lesson"))
+			b.entry(s, "lesson")
 			b.until(`document.getElementById('lesson') !== null && !document.getElementById('panel-plates') && location.hash.endsWith('&view=lesson')`)
 			b.axe("lesson")
 			b.fits("lesson", s.width)
 			b.shot("lesson-" + s.name)
 			b.run(chromedp.Click("#lesson-play"))
 			b.until(`Number(document.getElementById('tank-hour').value) > 30`)
-			b.run(chromedp.Click("#panel-lesson"), chromedp.Click("#lesson-explain"))
+			b.run(card("#panel-lesson"), chromedp.Click("#lesson-explain"))
 			b.until(`document.getElementById('explain-cost') !== null`)
 			b.run(chromedp.Click("#share"))
 			b.until(`document.querySelector('#link-here input').value.includes('view=lesson')`)
-			b.run(chromedp.Click("#entry-home"))
+			b.run(chromedp.Click("#link-here .pill:last-child", chromedp.ByQuery))
+			b.entry(s, "home")
 			b.until(`!document.getElementById('panel-lesson') && !location.hash.includes('view=')`)
 			if b.value("out-cost-year") <= 0 {
 				t.Error("no figures")

@@ -36,19 +36,20 @@ func TestExplain_Opens(t *testing.T) {
 			if text := b.text("#explain-text"); !strings.Contains(text, "E_s / (E_s + E_g)") {
 				t.Errorf("the share of the sun is explained by %q", text)
 			}
-			b.run(chromedp.ScrollIntoView("#dial"))
+			b.run(place("day"), chromedp.ScrollIntoView("#dial"))
+			b.frame()
 			finger{b, s.touch}.tap("#dial")
 			b.until(`document.querySelector('#explain-day-cost[aria-pressed=true]') !== null`)
 			if text := b.text("#explain-text"); !strings.Contains(text, "March, typical") || !strings.Contains(text, "p E_b") {
 				t.Errorf("the day's cost is explained by %q", text)
 			}
 			for id, explained := range map[string]string{"say-days": "cool", "say-cost": "cost", "say-less": "saved"} {
-				b.run(chromedp.Click("#"+id, chromedp.ByQuery))
+				b.run(place("day"), chromedp.Click("#"+id, chromedp.ByQuery))
 				b.until(`document.querySelector('#explain-` + explained + `[aria-pressed=true]') !== null`)
 			}
-			b.run(chromedp.Click("#say-hours", chromedp.ByQuery))
+			b.run(place("day"), chromedp.Click("#say-hours", chromedp.ByQuery))
 			b.until(`document.querySelector('#panel-backup[aria-expanded=true]') !== null`)
-			b.run(chromedp.Click("#panel-prices"), chromedp.Click("#worth tr:nth-child(5) button", chromedp.ByQuery))
+			b.run(place("year"), chromedp.Click("#worth tr:nth-child(5) button", chromedp.ByQuery))
 			b.until(`document.querySelector('#explain-value[aria-pressed=true]') !== null`)
 			if text := b.text("#explain-text"); !strings.Contains(text, "(1+d)^y") {
 				t.Errorf("what it is worth is explained by %q", text)

@@ -20,7 +20,7 @@ func TestFixes_Taken(t *testing.T) {
 			if before == 0 {
 				t.Fatal("no day with a cool use")
 			}
-			b.run(chromedp.Click("#panel-home"), chromedp.ScrollIntoView("#fixes-try"), chromedp.Click("#fixes-try"))
+			b.run(place("advice"), chromedp.Click("#fixes-try", chromedp.ByQuery))
 			b.until(`document.querySelectorAll('.fix').length > 2`)
 			b.run(chromedp.ScrollIntoView("#fixes-note"))
 			b.frame()
@@ -57,7 +57,7 @@ func TestFixes_OneUse(t *testing.T) {
 			b.run(chromedp.Evaluate(`document.querySelectorAll(".drop-mark")[`+strconv.Itoa(mark)+`].focus()`, nil))
 			b.run(chromedp.KeyEvent(kb.Enter))
 			b.until(`document.getElementById('use-try') !== null`)
-			b.run(chromedp.ScrollIntoView("#use-try"), chromedp.Click("#use-try"))
+			b.run(centred("#use-try"), chromedp.Click("#use-try"))
 			b.until(`document.querySelectorAll('#uses .fix').length > 2`)
 			b.frame()
 			b.shot("fixes-use-" + s.name)

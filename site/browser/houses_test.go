@@ -13,7 +13,7 @@ import (
 func TestHouses_KeptAndCompared(t *testing.T) {
 	b := start(t, phone)
 	b.open("#" + house + "&backup=1500-1800")
-	b.run(chromedp.Click("#panel-houses", chromedp.ByQuery))
+	b.run(card("#panel-houses"))
 	b.run(chromedp.Click("#house-keep"))
 	b.until(`document.getElementById('house-note').textContent.includes('1 to 40')`)
 	b.run(chromedp.SetValue("#house-name", "Flat of three"), chromedp.Focus("#house-name"), chromedp.KeyEvent(kb.Enter))
@@ -22,10 +22,10 @@ func TestHouses_KeptAndCompared(t *testing.T) {
 	b.run(chromedp.Click("#house-keep"))
 	b.until(`document.querySelectorAll('.house-compare').length === 1`)
 	before := b.value("out-cost-year")
-	b.run(chromedp.Click("#panel-roof", chromedp.ByQuery))
+	b.run(card("#panel-roof"))
 	b.typeInto("field-modules", "2")
 	b.until(`location.hash.includes('modules=2')`)
-	b.run(chromedp.Click("#panel-houses", chromedp.ByQuery), chromedp.Click(".house-compare"))
+	b.run(card("#panel-houses"), chromedp.Click(".house-compare"))
 	b.until(`document.getElementById('compare') !== null`)
 	if text := b.text("#compare"); !strings.Contains(text, "Flat of three") || !strings.Contains(text, "Modules") {
 		t.Errorf("the comparison says %q", text)
@@ -57,7 +57,7 @@ func TestHouses_KeptAndCompared(t *testing.T) {
 	b.open("#v=2&place=oslo")
 	b.run(chromedp.Click("#shared button"))
 	b.until(`location.hash.includes('modules=2')`)
-	b.run(chromedp.Click("#panel-houses", chromedp.ByQuery), chromedp.Click(".house-open"))
+	b.run(card("#panel-houses"), chromedp.Click(".house-open"))
 	b.until(`!location.hash.includes('modules=2')`)
 	if got := b.value("out-cost-year"); got != before {
 		t.Errorf("opened again: cost %v, kept %v", got, before)

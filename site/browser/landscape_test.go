@@ -14,10 +14,10 @@ func TestLandscape_DrawnAndTapped(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&backup=1500-1800")
-			b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#land-button"), chromedp.Click("#land-button"))
+			b.run(place("advice"), chromedp.Click("#land-button", chromedp.ByQuery))
 			b.until(`document.getElementById('land-3').getAttribute('d').length > 50`)
 			// Stopped within a tenth of a second, and what is known stays.
-			b.run(chromedp.Click("#land-button"))
+			b.run(place("advice"), chromedp.Click("#land-button", chromedp.ByQuery))
 			var known, later string
 			b.eval(`document.getElementById('land-3').getAttribute('d')`, &known)
 			b.run(chromedp.Sleep(400 * time.Millisecond))
@@ -30,7 +30,7 @@ func TestLandscape_DrawnAndTapped(t *testing.T) {
 				b.shot("landscape-" + s.name)
 				return
 			}
-			b.run(chromedp.Click("#land-button"))
+			b.run(place("advice"), chromedp.Click("#land-button", chromedp.ByQuery))
 			b.eval(`(() => { window.statuses = new Set(); window.began = performance.now();
 				window.watch = setInterval(() => window.statuses.add(document.getElementById('land-status').textContent), 20); return 1 })()`, new(int))
 			for i := 0; b.text("#land-button") != "Draw all hours"; i++ {

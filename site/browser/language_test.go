@@ -14,7 +14,7 @@ func TestLanguage_Spanish(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("?lang=es#" + house + "&backup=1500-1800")
-			if text := b.text(".sentence"); !strings.Contains(text, "Lavados calientes") || !strings.Contains(text, "al año") {
+			if text := b.text(".result"); !strings.Contains(text, "Agua") || !strings.Contains(text, "al año") {
 				t.Errorf("the sentence is %q", text)
 			}
 			lang := ""
@@ -24,13 +24,13 @@ func TestLanguage_Spanish(t *testing.T) {
 			b.shot("spanish-" + s.name)
 			finger{b, s.touch}.drag("#grip-1-hit", 30, 4, func() {})
 			cost := b.value("out-cost-year")
-			for _, panel := range []string{"panel-home", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-year", "panel-houses"} {
-				b.run(chromedp.Click("#"+panel, chromedp.ByQuery))
+			for _, panel := range []string{"panel-home", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-weather", "panel-houses"} {
+				b.run(card("#" + panel))
 				b.frame()
 				b.axe(panel)
 				b.fits(panel, s.width)
 			}
-			b.run(chromedp.Click("#panel-wiring", chromedp.ByQuery), chromedp.Click("#more", chromedp.ByQuery))
+			b.run(card("#panel-wiring"), chromedp.Click("#more", chromedp.ByQuery))
 			b.frame()
 			volts := ""
 			if b.eval(`document.getElementById('field-voc').value`, &volts); volts != "37,2" {
@@ -44,10 +44,16 @@ func TestLanguage_Spanish(t *testing.T) {
 			b.shot("spanish-panel-" + s.name)
 			hash := ""
 			b.eval(`location.hash`, &hash)
-			b.run(chromedp.Click("#language", chromedp.ByQuery))
+			for _, p := range []string{"year", "advice"} {
+				b.run(place(p))
+				b.frame()
+				b.axe(p)
+				b.fits(p, s.width)
+			}
+			b.menu("#language")
 			b.until(`location.search === '?lang=en'`)
 			b.ready()
-			if text := b.text(".sentence"); !strings.Contains(text, "Hot washes") || b.value("out-cost-year") != cost {
+			if text := b.text("#verdict"); !strings.Contains(text, "ot water on every day") && !strings.Contains(text, "Cool water") || b.value("out-cost-year") != cost {
 				t.Errorf("in English: %q, cost %v, before %v", text, b.value("out-cost-year"), cost)
 			}
 			again := ""

@@ -27,7 +27,7 @@ func TestOffline_AfterFirstVisit(t *testing.T) {
 			b.open("#" + house + "&backup=1500-1800&month=jun")
 			b.sameAsNative(house + "&month=jun")
 			finger{b, s.touch}.drag("#grip-1-hit", 30, 4, func() {})
-			b.run(chromedp.Click("#panel-backup", chromedp.ByQuery), chromedp.Click("#length-button"))
+			b.run(place("advice"), chromedp.Click("#length-button", chromedp.ByQuery))
 			b.until(`document.querySelector('#lengths svg') !== null`)
 			b.clean()
 		})
@@ -104,7 +104,7 @@ func TestStart_StorageBlocked(t *testing.T) {
 	if (navigator.serviceWorker) navigator.serviceWorker.register = () => Promise.reject(new DOMException('blocked', 'SecurityError'))`)
 	b.open("#" + house + "&backup=1500-1800")
 	finger{b, true}.drag("#grip-1-hit", 30, 4, func() {})
-	b.run(chromedp.Click("#panel-home", chromedp.ByQuery))
+	b.run(card("#panel-weather"))
 	b.frame()
 	b.clean()
 }

@@ -15,7 +15,7 @@ func TestSkyline_Drawn(t *testing.T) {
 			b := start(t, s)
 			b.open("")
 			before := b.value("out-bought-year")
-			b.run(chromedp.Click("#panel-roof"), chromedp.ScrollIntoView("#skyline"))
+			b.run(card("#panel-roof"), centred("#skyline"))
 			b.frame()
 			r := b.box("#skyline")
 			// Azimuth and elevation in the frame of 396 by 150 with its margins.
@@ -56,14 +56,14 @@ func TestSunHours_OnTheDial(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&backup=1700-1800")
-			b.run(chromedp.Click("#panel-backup"), chromedp.Click(`//div[@aria-labelledby="from-start"]/button[3]`, chromedp.BySearch))
+			b.run(card("#panel-backup"), chromedp.Click(`//div[@aria-labelledby="from-start"]/button[3]`, chromedp.BySearch))
 			b.until(`location.hash.includes('backup=set-')`)
 			if text := b.text("#sun-hours"); !strings.Contains(text, "On the day shown, in") || !strings.Contains(text, "days the end does not come after the start") {
 				t.Errorf("the panel says %q", text)
 			}
 			b.run(chromedp.ScrollIntoView("#sun-hours"))
 			b.shot("sun-hours-" + s.name)
-			b.run(chromedp.Evaluate(`scrollTo(0, 0)`, nil))
+			b.run(place("day"))
 			b.frame()
 			before := b.text("#say-hours")
 			finger{b, s.touch}.drag("#grip-1-hit", 30, 8, func() {})

@@ -61,7 +61,7 @@ func TestTowns_Strangers(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("")
-			b.run(chromedp.Click("#panel-home", chromedp.ByQuery))
+			b.run(card("#panel-weather"))
 			for i, c := range strangersTowns {
 				if s.name == wide.name && i%3 != 0 {
 					continue // a third of them with the mouse
@@ -121,7 +121,7 @@ func TestTowns_List(t *testing.T) {
 			if asked {
 				t.Error("the list is fetched before a place is asked for")
 			}
-			b.run(chromedp.Click("#panel-home", chromedp.ByQuery), chromedp.Focus("#field-place", chromedp.ByQuery))
+			b.run(card("#panel-weather"), chromedp.Focus("#field-place", chromedp.ByQuery))
 			b.until(`performance.getEntriesByType('resource').some(r => r.name.includes('towns.txt') && r.responseEnd > 0)`)
 			b.typeTown("cordob")
 			b.until(`document.querySelectorAll('#places li').length > 2`)
@@ -176,13 +176,13 @@ func TestTowns_Offline(t *testing.T) {
 	b := start(t, phone)
 	b.open("")
 	b.until(`navigator.serviceWorker.controller !== null`)
-	b.run(chromedp.Click("#panel-home", chromedp.ByQuery))
+	b.run(card("#panel-weather"))
 	b.run(chromedp.Focus("#field-place", chromedp.ByQuery))
 	b.until(`caches.keys().then(async names => { window.townsKept = (await Promise.all(names.map(async n => (await caches.open(n)).match('towns.txt')))).some(Boolean) }), window.townsKept === true`)
 	b.server.CloseClientConnections()
 	b.server.Listener.Close()
 	b.open("#v=2&tank=150")
-	b.run(chromedp.Click("#panel-home", chromedp.ByQuery))
+	b.run(card("#panel-weather"))
 	b.typeTown("brighton")
 	b.run(chromedp.KeyEvent(kb.Enter))
 	b.until(`location.hash.includes('town=Brighton')`)
@@ -195,7 +195,7 @@ func TestTowns_NeverFetched(t *testing.T) {
 	b.until(`navigator.serviceWorker.controller !== null`)
 	b.server.CloseClientConnections()
 	b.server.Listener.Close()
-	b.run(chromedp.Click("#panel-home", chromedp.ByQuery))
+	b.run(card("#panel-weather"))
 	b.typeInto("field-place", "Manchester")
 	b.until(`document.getElementById('field-place-note').textContent.includes('cannot be fetched without a network')`)
 	b.typeInto("field-place", "Oslo, Norway")

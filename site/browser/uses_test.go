@@ -41,7 +41,7 @@ func TestUses_Move(t *testing.T) {
 			b.run(chromedp.Evaluate(`document.querySelector('.drop-mark.open').focus()`, nil), chromedp.KeyEvent(kb.ArrowRight))
 			b.until(`location.hash.includes('showeram=105&handsam=119')`)
 			b.until(`document.activeElement.matches('.drop-mark.open')`)
-			b.run(chromedp.ScrollIntoView("#use-time-2"))
+			b.run(centred("#use-time-2"))
 			f.tap(`[data-step="u4,15"]`)
 			b.until(`location.hash.includes('showeram=105&handsam=120')`)
 			b.typeInto("use-time-2", "12:3")

@@ -60,7 +60,7 @@ func TestWeather_FileFromChoiceToLink(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("")
-			b.run(chromedp.Click("#panel-weather"))
+			b.run(card("#panel-weather"))
 			before := b.value("out-bought-year")
 
 			b.chooseFile("letter.epw", "Dear reader,\nthis is a letter.\n")
@@ -128,13 +128,16 @@ func TestWeather_DroppedFile(t *testing.T) {
 func TestWeather_MonthsAndPlaces(t *testing.T) {
 	b := start(t, phone)
 	b.open("")
-	b.run(chromedp.Click("#panel-home"))
+	b.run(card("#panel-weather"))
 	b.typeInto("field-place", "38.7 N 9.1 W")
 	b.until(`location.hash.includes('place=38.7,-9.1')`)
+	b.run(chromedp.Click("#menu", chromedp.ByQuery))
+	b.until(`document.getElementById('accuracy') !== null`)
 	if text := b.text("#accuracy"); !strings.Contains(text, "nearest place of the table Lisbon") {
 		t.Errorf("accuracy %q", text)
 	}
-	b.run(chromedp.Click("#panel-weather"))
+	b.run(chromedp.Click("#over-close", chromedp.ByQuery))
+	b.until(`document.getElementById('over') === null`)
 	before := b.value("out-bought-year")
 	b.typeInto("light-12", "0.8")
 	b.until(`location.hash.includes('light=')`)
@@ -161,7 +164,7 @@ func TestWeather_MonthsAndPlaces(t *testing.T) {
 		t.Errorf("what was typed became %q", kept)
 	}
 	b.shot("months-refused-phone")
-	b.run(chromedp.Click("#panel-roof"), chromedp.Click("#plane-add"))
+	b.run(card("#panel-roof"), chromedp.Click("#plane-add"))
 	b.until(`location.hash.includes('modules2=2')`)
 	b.run(chromedp.Click("#more"))
 	b.typeInto("field-horizon", "90:15 120:22")
@@ -179,7 +182,7 @@ func TestYears_InAWorker(t *testing.T) {
 		if blocked {
 			b.eval(`delete window.Worker; 0`, new(any))
 		}
-		b.run(chromedp.Click("#panel-weather"), chromedp.ScrollIntoView("#years-button"), chromedp.Click("#years-button"))
+		b.run(card("#panel-weather"), chromedp.ScrollIntoView("#years-button"), chromedp.Click("#years-button"))
 		b.until(`document.querySelector('#years-status').textContent.includes('of 60 years')`)
 		b.until(`document.querySelectorAll('#years-table tr').length === 4`)
 		var row []string
@@ -195,10 +198,10 @@ func TestYears_InAWorker(t *testing.T) {
 			b.run(chromedp.ScrollIntoView("#years-table"))
 			b.shot("years-phone")
 		}
-		b.run(chromedp.Click("#panel-tank"))
+		b.run(card("#panel-tank"))
 		b.typeInto("field-tank", "150")
 		b.until(`location.hash.includes('tank=150')`)
-		b.run(chromedp.Click("#panel-weather"))
+		b.run(card("#panel-weather"))
 		b.until(`document.querySelector('#years-table') === null`)
 		b.clean()
 	}
@@ -217,7 +220,7 @@ func TestPlace_OfTheDevice(t *testing.T) {
 			return browser.SetPermission(&browser.PermissionDescriptor{Name: "geolocation"}, setting).Do(cdp.WithExecutor(ctx, c.Browser))
 		}), emulation.SetGeolocationOverride().WithLatitude(41.904).WithLongitude(12.496).WithAccuracy(10))
 		b.open("")
-		b.run(chromedp.Click("#panel-home"), chromedp.Click("#device-place"))
+		b.run(card("#panel-weather"), chromedp.Click("#device-place"))
 		if granted {
 			b.until(`location.hash.includes('place=41.9,12.5')`)
 		} else {

@@ -13,7 +13,7 @@ func TestWorth_BesidePrices(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house)
-			b.run(chromedp.Click("#panel-prices"), chromedp.ScrollIntoView("#worth"))
+			b.run(place("year"), chromedp.ScrollIntoView("#worth"))
 			b.frame()
 			b.shot("worth-" + s.name)
 			before := b.text("#worth")
@@ -22,9 +22,11 @@ func TestWorth_BesidePrices(t *testing.T) {
 					t.Errorf("no %q in %q", want, before)
 				}
 			}
-			b.run(chromedp.SetValue("#field-fixcost", "9000"))
+			b.run(card("#panel-prices"), chromedp.SetValue("#field-fixcost", "9000"))
 			b.eval(`(document.getElementById('field-fixcost').dispatchEvent(new Event('change', {bubbles: true})), 1)`, new(int))
 			b.until(`location.hash.includes('fixcost=9000')`)
+			b.run(place("year"))
+			b.frame()
 			if after := b.text("#worth"); after == before {
 				t.Error("a dearer system is worth the same")
 			}

@@ -29,7 +29,7 @@ func TestYear_Shown(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#v=2&place=seville&people=4&tank=250&modules=2&backup=1500-1600")
-			b.run(chromedp.Click("#panel-year"))
+			b.run(place("year"))
 			b.until(`document.querySelector('#year svg') !== null && document.querySelector('#flow svg') !== null`)
 			for _, at := range []string{"#year", "#calendar", "#flow"} {
 				b.run(chromedp.ScrollIntoView(at))
@@ -38,7 +38,7 @@ func TestYear_Shown(t *testing.T) {
 			}
 			var bought, sum float64
 			b.eval(`+document.getElementById('out-bought-year').dataset.value`, &bought)
-			b.eval(`suncaskCharts.series('year')[1].reduce((sum, p) => sum + p[1], 0)`, &sum)
+			b.eval(`suncaskCharts.series('year')[0].reduce((sum, p) => sum + p[1], 0)`, &sum)
 			if bought == 0 || sum < 0.999999*bought || sum > 1.000001*bought {
 				t.Errorf("the months' bars add up to %g kWh, the year bought %g", sum, bought)
 			}
@@ -49,7 +49,7 @@ func TestYear_Shown(t *testing.T) {
 			if text := b.text("#day-uses"); !strings.Contains(text, "ran cool") {
 				t.Errorf("the day says %q", text)
 			}
-			b.run(chromedp.ScrollIntoView("#use-try"), chromedp.Click("#use-try"))
+			b.run(centred("#use-try"), chromedp.Click("#use-try"))
 			b.until(`document.querySelectorAll('#day-uses .fix').length > 2`)
 			b.frame()
 			b.shot("year-day-" + s.name)
@@ -64,6 +64,8 @@ func TestYear_Shown(t *testing.T) {
 			b.run(chromedp.Click("#sky-typical", chromedp.ByQuery))
 			b.until(`document.getElementById('month').textContent === 'March'`)
 			// The flow of the day.
+			b.run(place("year"))
+			b.until(`document.querySelector('#flow svg text') !== null`)
 			before := ""
 			b.eval(`document.querySelector('#flow svg').textContent`, &before)
 			b.run(chromedp.Click("#flow-other"))
@@ -98,7 +100,7 @@ func TestYear_Shown(t *testing.T) {
 func TestYear_CalendarTapped(t *testing.T) {
 	b := start(t, phone)
 	b.open("#" + house)
-	b.run(chromedp.Click("#panel-year"), chromedp.ScrollIntoView("#calendar"))
+	b.run(place("year"), chromedp.ScrollIntoView("#calendar"))
 	// 20 March: row 2, column 19.
 	b.eval(`(() => { const r = document.getElementById('calendar').getBoundingClientRect(), k = r.width / 323;
 		const x = r.left + (40 + 19 * 9 + 4) * k, y = r.top + (16 + 2 * 16 + 7) * k;
@@ -116,12 +118,12 @@ func TestSizes_Tried(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&backup=1500-1800")
-			b.run(chromedp.Click("#panel-sizes"), chromedp.Click("#elements-button"))
+			b.run(place("advice"), chromedp.Click("#elements-button", chromedp.ByQuery))
 			b.until(`document.querySelectorAll('#elements tr').length > 3`)
-			b.run(chromedp.Click("#elements-button")) // stop
-			b.run(chromedp.ScrollIntoView("#sizes-button"), chromedp.Click("#sizes-button"))
+			b.run(place("advice"), chromedp.Click("#elements-button", chromedp.ByQuery)) // stop
+			b.run(centred("#sizes-button"), chromedp.Click("#sizes-button", chromedp.ByQuery))
 			b.until(`document.querySelectorAll('#sizes tr').length > 3`)
-			b.run(chromedp.Click("#sizes-button"))
+			b.run(centred("#sizes-button"), chromedp.Click("#sizes-button", chromedp.ByQuery))
 			b.until(`document.getElementById('sizes-status').textContent === ''`)
 			rows := 0
 			b.eval(`document.querySelectorAll('#sizes tr').length`, &rows)
@@ -148,12 +150,12 @@ func TestSizes_Tried(t *testing.T) {
 func TestWays_Tried(t *testing.T) {
 	b := start(t, phone)
 	b.open("#v=2&place=seville&people=4&tank=250&modules=2&backup=1500-1700")
-	b.run(chromedp.Click("#panel-backup"), chromedp.ScrollIntoView("#length-button"), chromedp.Click("#length-button"))
+	b.run(place("advice"), chromedp.Click("#length-button", chromedp.ByQuery))
 	b.until(`document.querySelector('#lengths svg') !== null && document.getElementById('length-status').textContent === ''`)
 	b.run(chromedp.ScrollIntoView("#lengths"))
 	b.frame()
 	b.shot("lengths-phone")
-	b.run(chromedp.ScrollIntoView("#ways-button"), chromedp.Click("#ways-button"))
+	b.run(centred("#ways-button"), chromedp.Click("#ways-button", chromedp.ByQuery))
 	for i := 0; b.text("#ways-button") != "Try other ways"; i++ {
 		if i == 90 {
 			t.Fatal("not done in a minute and a half")
@@ -178,7 +180,7 @@ func TestWays_Tried(t *testing.T) {
 func TestMeter_Fitted(t *testing.T) {
 	b := start(t, phone)
 	b.open("#" + house + "&month=dec&meter=60")
-	b.run(chromedp.Click("#panel-home"), chromedp.ScrollIntoView("#meter"))
+	b.run(card("#panel-home"), chromedp.ScrollIntoView("#meter"))
 	b.shot("meter-phone")
 	b.until(`document.getElementById('meter-take') !== null`)
 	b.run(chromedp.Click("#meter-take"))

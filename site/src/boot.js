@@ -10,6 +10,8 @@ window.suncaskPicture = picture
 window.suncaskChoose = choose
 window.suncaskTowns = towns
 window.suncaskZone = zone
+window.suncaskPrint = () => window.print()
+try { state.theme = localStorage.getItem('suncask theme') ?? 'auto' } catch {}
 window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 
 const spoken = language()
@@ -31,6 +33,18 @@ const painted = () => new Promise(done => {
   requestAnimationFrame(() => setTimeout(done))
   setTimeout(done, 500)
 })
+
+// On a first visit labels name what the dial shows, until somebody touches the page.
+function greet () {
+  try { if (localStorage.getItem('suncask seen')) return } catch { return }
+  state.first = ''
+  const seen = () => {
+    delete state.first
+    try { localStorage.setItem('suncask seen', '1') } catch {}
+    for (const event of ['pointerdown', 'keydown']) removeEventListener(event, seen, true)
+  }
+  for (const event of ['pointerdown', 'keydown']) addEventListener(event, seen, true)
+}
 
 async function boot () {
   await painted()
@@ -66,4 +80,5 @@ async function keepOffline () {
   } catch {}
 }
 
+greet()
 boot().catch(fail)

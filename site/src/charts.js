@@ -10,10 +10,27 @@ use([BarChart, LineChart, SankeyChart, GridComponent, SVGRenderer])
 
 const charts = {}
 
+// month names a month of an axis of twelve, by a letter where there is little room.
+function month (m) {
+  if (m < 1 || m > 12) return ''
+  const style = innerWidth < 400 ? 'narrow' : 'short'
+  return new Date(2026, m - 1).toLocaleDateString(document.documentElement.lang, { month: style }).replace('.', '')
+}
+
 // numbered are axes whose numbers are written as the page writes them.
-const numbered = axes => axes?.map(() => ({
-  axisLabel: { formatter: v => String(v).replace('.', window.suncaskLocale.decimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
+const numbered = axes => axes?.map(axis => ({
+  axisLabel: axis.max === 13 ? { formatter: month } : { formatter: v => String(v).replace('.', window.suncaskLocale.decimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
 }))
+
+// parts are those of a line that is drawn, ECharts' own (its version is pinned), with the pixels of the
+// axes' zeros and of one unit on each.
+function parts ({ drawn }, i) {
+  const model = drawn.getModel().getSeriesByIndex(i)
+  const { _polyline: line, _polygon: area } = drawn.getViewOfSeriesModel(model)
+  const [x, y] = ['x', 'y'].map(across => model.coordinateSystem.getAxis(across))
+  const [left, top] = [x.toGlobalCoord(x.dataToCoord(0)), y.toGlobalCoord(y.dataToCoord(0))]
+  return { line, area, left, top, wide: x.toGlobalCoord(x.dataToCoord(1)) - left, high: y.toGlobalCoord(y.dataToCoord(1)) - top }
+}
 
 window.suncaskCharts = {
   // mount draws an empty chart in a box of its own inside the element of its name.
@@ -23,12 +40,14 @@ window.suncaskCharts = {
     host.textContent = ''
     const box = document.createElement('div')
     box.className = 'chart-box'
+    box.dataset.chart = name
     host.append(box)
     const drawn = init(box, null, { renderer: 'svg' })
     const described = themes[dark ? 'dark' : 'light'][name]
     // Drawn with its data, not before.
     drawn.setOption(described, { lazyUpdate: true })
-    drawn.setOption({ xAxis: numbered(described.xAxis), yAxis: numbered(described.yAxis) }, { lazyUpdate: true })
+    const series = described.series.map(s => s.type === 'bar' && s.label ? { label: { show: box.clientWidth > 370, formatter: ({ value }) => String(Math.round(value[1])) } } : {})
+    drawn.setOption({ xAxis: numbered(described.xAxis), yAxis: numbered(described.yAxis), series }, { lazyUpdate: true })
     charts[name] = { drawn, described, ends: [] }
   },
   // data takes numbers as little-endian doubles: how many vertical axes, their ends,
@@ -64,6 +83,36 @@ window.suncaskCharts = {
       }
     }
     chart.drawn.setOption(change, { lazyUpdate: false, silent: true })
+    chart.drawn.getZr().flush()
+    chart.lengths = series.map(s => s.data.length)
+  },
+  // move takes the numbers of a gesture's frame: curves that are drawn already get new points, and
+  // nothing else is worked out anew. The gesture's last numbers go to data.
+  move (name, bytes, count) {
+    const chart = charts[name]
+    const n = new Float64Array(bytes.buffer, bytes.byteOffset, count)
+    let from = 3 + 2 * n[0]
+    for (let i = 1; i < from; i++) if (n[i] !== chart.ends[i - 1]) return this.data(name, bytes, count)
+    const moved = []
+    for (let i = 0; from < count; i++) {
+      const length = n[from++]
+      if (!length !== !chart.lengths[i]) return this.data(name, bytes, count)
+      if (length) moved.push([i, from, length])
+      from += 2 * length
+    }
+    for (const [i, from, length] of moved) {
+      const { line, area, left, top, wide, high } = parts(chart, i)
+      const points = new Float32Array(2 * length)
+      const foot = area && new Float32Array(2 * length)
+      for (let k = 0; k < 2 * length; k += 2) {
+        points[k] = left + wide * n[from + k]
+        points[k + 1] = top + high * n[from + k + 1]
+        if (foot) [foot[k], foot[k + 1]] = [points[k], top]
+      }
+      line.setShape({ points })
+      area?.setShape({ points, stackedOnPoints: foot })
+    }
+    chart.drawn.getZr().flush()
   },
   // names draws an energy flow whose nodes have these names; those without energy are left out.
   names (name, names) {
@@ -75,7 +124,17 @@ window.suncaskCharts = {
       series: [{ data, links: links.map(link => ({ source: names[link.source], target: names[link.target], value: link.value })) }]
     })
   },
-  // series returns the points that are drawn, for scripts and tests.
+  // points returns those of the lines as they are drawn, back in their axes' units; for tests.
+  points (name) {
+    const chart = charts[name]
+    return chart.lengths.map((length, i) => {
+      if (!length) return []
+      const { line, left, top, wide, high } = parts(chart, i)
+      const at = line.shape.points
+      return Array.from({ length: at.length / 2 }, (_, k) => [(at[2 * k] - left) / wide, (at[2 * k + 1] - top) / high])
+    })
+  },
+  // series returns a chart's points, for scripts and tests.
   series (name) {
     return charts[name].drawn.getOption().series.map(s => s.data)
   }

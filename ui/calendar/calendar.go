@@ -1,5 +1,5 @@
 // Package calendar draws the days of a year as a picture: months downward, days to the
-// right, shaded by how many uses ran cool.
+// right, shaded by what was bought, struck where a use ran cool.
 package calendar
 
 import (
@@ -20,17 +20,34 @@ const (
 	Height   = Top + 12*CellHigh + 2
 )
 
-// Levels are days without a cool use, with one, two, and more.
-const Levels = 4
+// Levels of what a day buys: nothing, and quarters of the most.
+const Levels = 5
 
-// Paths are the days of each level, as SVG paths.
-func Paths(y *simulate.Year) (paths [Levels]string) {
+// Paths are the days of each level, as SVG paths, and a stroke across those on which a use ran
+// cool.
+func Paths(y *simulate.Year) (paths [Levels]string, cool string) {
+	most := Most(y)
 	for day := range y.Day {
 		x, top := corner(day)
-		level := min(int(y.Day[day].CoolUses), Levels-1)
-		paths[level] += "M" + strconv.Itoa(x) + " " + strconv.Itoa(top) + "h8v14h-8z"
+		level := 0
+		if bought := y.Day[day].BoughtJ; bought > 0 && most > 0 {
+			level = max(1, min(Levels-1, int(math.Ceil(bought/most*(Levels-1)))))
+		}
+		at := "M" + strconv.Itoa(x) + " " + strconv.Itoa(top)
+		paths[level] += at + "h8v14h-8z"
+		if y.Day[day].CoolUses > 0 {
+			cool += "M" + strconv.Itoa(x+1) + " " + strconv.Itoa(top+13) + "l6 -12"
+		}
 	}
-	return paths
+	return paths, cool
+}
+
+// Most is what the day of most buys, J.
+func Most(y *simulate.Year) (most float64) {
+	for day := range y.Day {
+		most = math.Max(most, y.Day[day].BoughtJ)
+	}
+	return most
 }
 
 // corner is a day's upper left.

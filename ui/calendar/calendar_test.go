@@ -24,10 +24,20 @@ func TestDayAt_Property(t *testing.T) {
 
 func TestPaths_Count(t *testing.T) {
 	y := new(simulate.Year)
-	y.Day[3].CoolUses, y.Day[200].CoolUses, y.Day[201].CoolUses = 1, 2, 9
-	for level, want := range []int{362, 1, 1, 1} {
-		if got := strings.Count(Paths(y)[level], "M"); got != want {
+	for day, bought := range map[int]float64{3: 8, 4: 2, 5: 2.1, 200: 6, 201: 0.01} {
+		y.Day[day].BoughtJ = bought
+	}
+	y.Day[200].CoolUses, y.Day[300].CoolUses = 2, 1
+	paths, cool := Paths(y)
+	for level, want := range []int{360, 2, 1, 1, 1} {
+		if got := strings.Count(paths[level], "M"); got != want {
 			t.Errorf("level %d: %d days, want %d", level, got, want)
 		}
+	}
+	if strings.Count(cool, "M") != 2 {
+		t.Errorf("strokes %s", cool)
+	}
+	if paths, cool := Paths(new(simulate.Year)); strings.Count(paths[0], "M") != 365 || cool != "" {
+		t.Error("a year of nothing")
 	}
 }

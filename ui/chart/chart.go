@@ -9,12 +9,12 @@ import (
 )
 
 // Palette is one theme's colours.
-type Palette struct{ Text, Grid, Water, Dull, Money, Window, Sun string }
+type Palette struct{ Text, Grid, Water, Dull, Money, Window, Sun, SunArea, SunEdge, OnSun string }
 
 // The page's two themes; their contrast is on the page's tokens.
 var (
-	LightTheme = Palette{Text: "#4b5563", Grid: "#d8d5cc", Water: "#0f7c86", Dull: "#4b5563", Money: "#3d2780", Window: "#5b3fa6", Sun: "#c77700"}
-	DarkTheme  = Palette{Text: "#aeb6c2", Grid: "#3a414c", Water: "#43c2cc", Dull: "#aeb6c2", Money: "#d6c8ff", Window: "#a78bfa", Sun: "#f5b942"}
+	LightTheme = Palette{Text: "#4b5563", Grid: "#d8d5cc", Water: "#0f7c86", Dull: "#4b5563", Money: "#3d2780", Window: "#5b3fa6", Sun: "#c77700", SunArea: "#f9d88c", SunEdge: "#8a5a00", OnSun: "#20242b"}
+	DarkTheme  = Palette{Text: "#aeb6c2", Grid: "#3a414c", Water: "#43c2cc", Dull: "#aeb6c2", Money: "#d6c8ff", Window: "#a78bfa", Sun: "#f5b942", SunArea: "#7a5c1c", SunEdge: "#ffe2a3", OnSun: "#fff3d1"}
 )
 
 // All returns every chart in both themes as JSON: theme, then name.

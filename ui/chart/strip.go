@@ -20,8 +20,8 @@ func (p *Palette) strip() *options {
 	return &options{
 		TextStyle: p.font(12),
 		Grid: []opts.Grid{
-			{Left: "44", Right: "14", Top: "15", Height: "42"},
-			{Left: "44", Right: "14", Top: "75", Height: "22"},
+			{Left: "44", Right: "14", Top: "14", Height: "44"},
+			{Left: "44", Right: "14", Top: "70", Height: "15"},
 		},
 		XAxis:  []opts.XAxis{p.x(0, 0, 24, 6, false), p.x(1, 0, 24, 6, true)},
 		YAxis:  []opts.YAxis{p.y(0), p.y(1)},

@@ -12,14 +12,14 @@ func bars(colour, stack string, grid, z int) series {
 	return series{Type: "bar", Stack: stack, XAxisIndex: grid, YAxisIndex: grid, Silent: true, Z: z, ItemStyle: &opts.ItemStyle{Color: colour}, Data: []any{}}
 }
 
-// year is twelve months: heat from sun and grid as bars on each other, what the tank lost
-// and the sun that was left as lines.
+// year is twelve months: heat from the grid, with its number, and from the sun above it.
 func (p *Palette) year() *options {
 	var list [curve.YearSeries]series
-	list[curve.FromSun] = bars(p.Sun, "in", 0, 2)
 	list[curve.FromGrid] = bars(p.Window, "in", 0, 2)
-	list[curve.Lost] = line(0, 3, opts.LineStyle{Color: p.Dull, Width: 2, Type: "dashed"})
-	list[curve.UnusedSun] = line(0, 3, opts.LineStyle{Color: p.Sun, Width: 2, Type: "dotted"})
+	list[curve.FromGrid].Label = &opts.Label{Show: opts.Bool(true), Color: p.OnSun, FontSize: 12, FontWeight: "bold", Position: "top"}
+	list[curve.FromGrid].Z = 3 // its numbers stand on the sun
+	list[curve.FromSun] = bars(p.SunArea, "in", 0, 2)
+	list[curve.FromSun].ItemStyle.BorderColor, list[curve.FromSun].ItemStyle.BorderWidth = p.SunEdge, 0.8
 	return p.oneGrid(months(p.x(0, 0, 13, 1, true)), list[:])
 }
 
@@ -57,7 +57,7 @@ func (p *Palette) lengths() *options {
 func (p *Palette) oneGrid(x opts.XAxis, list []series) *options {
 	return &options{
 		TextStyle: p.font(12),
-		Grid:      []opts.Grid{{Left: "48", Right: "16", Top: "12", Height: "150"}},
+		Grid:      []opts.Grid{{Left: "40", Right: "4", Top: "12", Height: "150"}},
 		XAxis:     []opts.XAxis{x},
 		YAxis:     []opts.YAxis{p.y(0)},
 		Series:    list,

@@ -31,6 +31,19 @@ func TestThin_KeepsShape(t *testing.T) {
 	}
 }
 
+// A chart's data can become another chart's, in any order: no axis is missing, and none keeps its
+// ends.
+func TestClear_AnyOrder(t *testing.T) {
+	var d Data
+	for _, c := range [][2]int{{1, 3}, {2, 3}, {1, 2}, {2, 7}, {0, 1}, {2, 3}} {
+		d.Clear(c[0], c[1])
+		if len(d.Axes) != c[0] || len(d.Series) != c[1] || d.Across != (Axis{}) {
+			t.Fatalf("%v: %d axes, %d series, across %v", c, len(d.Axes), len(d.Series), d.Across)
+		}
+		d.Across = Axis{0, 30}
+	}
+}
+
 // A round number is written as one.
 func TestNice_Short(t *testing.T) {
 	for v := 1e-4; v < 1e6; v *= 1.03 {

@@ -32,26 +32,27 @@ func (d *Data) Append(out []float64) []float64 {
 // Clear empties the series and keeps their room; there are n of them, and axes
 // for the given number of grids.
 func (d *Data) Clear(axes, n int) {
-	if len(d.Series) != n {
+	if len(d.Series) != n || len(d.Axes) != axes {
 		d.Axes, d.Series = make([]Axis, axes), make([][]Point, n)
 	}
 	for i := range d.Series {
 		d.Series[i] = d.Series[i][:0]
 	}
+	d.Across = Axis{}
 }
 
-// Nice returns the next round number at or above v: 1, 2, 2.5, 3, 4, 5, 6, 8
-// times a power of ten.
+// Nice returns the next round number at or above v: 1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7,
+// 8 times a power of ten.
 func Nice(v float64) float64 {
 	if v <= 0 {
 		return 1
 	}
 	power := int(math.Floor(math.Log10(v)))
-	for _, k := range [...]float64{1, 2, 2.5, 3, 4, 5, 6, 8, 10} {
-		// Three tenths are 3/10: 3 times 0.1 would be a hair more, and written so.
-		round := k * math.Pow10(power)
-		if power < 0 {
-			round = k / math.Pow10(-power)
+	for _, k := range [...]float64{1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 10} {
+		// Three tenths are 30/100: 3 times 0.1 would be a hair more, and written so.
+		round := 10 * k * math.Pow10(power-1)
+		if power < 1 {
+			round = 10 * k / math.Pow10(1-power)
 		}
 		if round >= v*(1-1e-12) {
 			return round

@@ -47,12 +47,10 @@ const (
 	ClimateAxes
 )
 
-// Series of the year's chart: months of kWh.
+// Series of the year's chart: months of kWh, one on the other.
 const (
-	FromSun = iota
-	FromGrid
-	Lost
-	UnusedSun
+	FromGrid = iota
+	FromSun
 	YearSeries
 )
 

@@ -120,7 +120,8 @@ func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
 	if f.Optional && strings.TrimSpace(text) == "" {
 		return scenario.Unknown, nil
 	}
-	v, ok := Parse(text)
+	number, unit, named := written(f, text)
+	v, ok := Parse(number)
 	if !ok {
 		return 0, &scenario.Problem{Field: f.ID, Code: scenario.NotANumber, Got: text, Min: f.Min, Max: f.Max}
 	}
@@ -129,11 +130,14 @@ func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
 	if Converted(f) {
 		step, metric = math.Pow10(-places(f)), (v-offset)/factor
 	}
+	if named {
+		step, metric = 0, inUnit(v, unit)
+	}
 	p := f.Check(metric)
 	if p != nil && p.Code == scenario.OffStep {
 		p = nil // snapped below
 	}
-	if p == nil && (f.Kind == scenario.Number || Converted(f)) && !scenario.Multiple(v, step) {
+	if p == nil && (f.Kind == scenario.Number || Converted(f)) && step > 0 && !scenario.Multiple(v, step) {
 		p = &scenario.Problem{Field: f.ID, Code: scenario.OffStep, Min: step}
 	}
 	if p != nil {

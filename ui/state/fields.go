@@ -25,6 +25,14 @@ func (s *Store) Type(id scenario.FieldID, text string) {
 	s.change(id, next, text)
 }
 
+// Set sets a number, which must be one that its field accepts.
+func (s *Store) Set(id scenario.FieldID, v float64) {
+	s.Cancel()
+	next := s.Scenario
+	scenario.FieldOf(id).Set(&next, v)
+	s.change(id, next, "")
+}
+
 // Choose sets a choice field.
 func (s *Store) Choose(id scenario.FieldID, choice int) {
 	s.Cancel()
@@ -36,10 +44,14 @@ func (s *Store) Choose(id scenario.FieldID, choice int) {
 	s.change(id, next, "")
 }
 
-// Confirm marks an assumed field as right.
-func (s *Store) Confirm(id scenario.FieldID) {
+// Confirm marks assumed fields as right; nothing that is shown changes.
+func (s *Store) Confirm(ids ...scenario.FieldID) {
 	s.Cancel()
-	s.change(id, s.Scenario, "")
+	next := s.Scenario
+	next.Known = next.Known.With(ids...)
+	since := s.Since
+	s.change(ids[0], next, "")
+	s.Since = since
 }
 
 // change makes another scenario the present one, with undo, and marks the field that
@@ -66,7 +78,10 @@ func (s *Store) replace(id scenario.FieldID, next scenario.Scenario, typed strin
 		s.Refused[id] = Refused{Typed: typed, Problem: problem}
 		return
 	}
-	s.remember()
+	if !s.goesOn(id) {
+		s.remember()
+	}
+	s.note(id, &s.Scenario, &s.Results.Year.Total)
 	s.use(next, p)
 }
 

@@ -79,13 +79,14 @@ func (s *Store) Commit() {
 		s.commitUses()
 		return
 	}
-	now := s.Scenario.Backup
+	now, total := s.Scenario.Backup, s.Before.Total
 	s.Scenario.Backup = s.Before.Backup
 	s.Before = nil
 	if now == s.Scenario.Backup {
 		return
 	}
 	s.remember()
+	s.note(hoursField(s.On), &s.Scenario, &total)
 	s.Scenario.Backup = now
 	delete(s.Refused, hoursField(s.On))
 	s.Scenario.Known = s.Scenario.Known.With(hoursField(s.On))

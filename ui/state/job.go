@@ -3,6 +3,7 @@ package state
 import (
 	"iter"
 	"slices"
+	"strings"
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
@@ -22,6 +23,8 @@ const (
 	ElementsJob             // plan.Elements
 	WaysJob                 // plan.Ways
 	LengthsJob              // plan.Lengths
+	HoursJob                // plan.Best
+	CurvesJob               // plan.Curve, of the fields that stand behind the link
 	JobCount
 )
 
@@ -38,6 +41,7 @@ type Part struct {
 // link names, or nil. A house that cannot be gives nothing.
 func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 	return func(yield func(Part) bool) {
+		link, fields, _ := strings.Cut(link, curvesMark)
 		s, _ := scenario.Decode(link)
 		p, err := simulate.Prepare(&s, file, nil)
 		if err != nil {
@@ -48,6 +52,10 @@ func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 			workYears(p, yield)
 		case LandscapeJob:
 			workLandscape(p, yield)
+		case CurvesJob:
+			workCurves(p, file, fields, yield)
+		case HoursJob:
+			workHours(p, yield)
 		case LengthsJob:
 			for l := range plan.Lengths(p) {
 				if !yield(Part{Steps: 1, Numbers: []float64{l.Hours, l.Cost, l.CoolUses}}) {
@@ -72,6 +80,19 @@ func workYears(p *simulate.Prepared, yield func(Part) bool) {
 			return
 		}
 	}
+}
+
+// workHours looks for the best hours; only the last part has numbers.
+func workHours(p *simulate.Prepared, yield func(Part) bool) {
+	best := plan.NewBest(plan.NewGrid(p, p.Scenario.Backup.Second), p.Scenario.AcceptUses)
+	defer best.Stop()
+	for best.Step() {
+		if !yield(Part{Steps: 1}) {
+			return
+		}
+	}
+	w, o, _ := best.Result()
+	yield(Part{Steps: 1, Numbers: []float64{float64(w.Start), float64(w.Steps), o.Cost, float64(o.CoolUses)}})
 }
 
 func workLandscape(p *simulate.Prepared, yield func(Part) bool) {
@@ -140,6 +161,14 @@ type task struct {
 	spread  Spread
 	land    *landscape.Map
 	lengths []plan.Length
+	best    *Better
+}
+
+// Better is what a search for the best hours came to.
+type Better struct {
+	Backup   scenario.Backup
+	Cost     float64
+	CoolUses int32
 }
 
 // Spread is what many drawn years came to, year by year.
@@ -172,6 +201,11 @@ func (s *Store) BeginJob(j Job) (link string) {
 // TakePart adds a part; false where the house is another by now, or the job was ended.
 func (s *Store) TakePart(j Job, p Part) bool {
 	t := &s.tasks[j]
+	if j == CurvesJob { // each curve knows its house
+		t.steps += p.Steps
+		s.takeCurves(p.Numbers)
+		return t.running
+	}
 	if !t.running || t.of != about(j, s.Scenario) {
 		t.running = false
 		return false
@@ -187,6 +221,11 @@ func (s *Store) TakePart(j Job, p Part) bool {
 	case LengthsJob:
 		for n := range slices.Chunk(p.Numbers, 3) {
 			t.lengths = append(t.lengths, plan.Length{Hours: n[0], Cost: n[1], CoolUses: n[2]})
+		}
+	case HoursJob:
+		if n := p.Numbers; len(n) == 4 {
+			w := plan.Window{Start: int(n[0]), Steps: int(n[1])}
+			t.best = &Better{w.Backup(s.Scenario.Backup.Second), n[2], int32(n[3])}
 		}
 	case LandscapeJob:
 		for n := range slices.Chunk(p.Numbers, 4) {
@@ -236,6 +275,16 @@ func (s *Store) Lengths() []plan.Length {
 		return nil
 	}
 	return t.lengths
+}
+
+// Better is what the best hours for the present house would come to; ok is false while that is
+// not known.
+func (s *Store) Better() (b Better, ok bool) {
+	t, ok := s.known(HoursJob)
+	if !ok || t.best == nil {
+		return b, false
+	}
+	return *t.best, true
 }
 
 // Offers are those of a search so far.

@@ -65,6 +65,7 @@ type Store struct {
 
 	early string // the place that was typed before the towns were there
 
+	Since  *Since    // the last edit, nil at rest
 	Before *Before   // nil outside a gesture
 	Moving Occasions // uses that the gesture moves; none: backup hours
 	Held   dial.Part // what it moves of them, and of which window
@@ -76,7 +77,8 @@ type Store struct {
 	find     *plan.Best // the search for better hours, nil if none runs
 	findFrom scenario.Scenario
 
-	tasks [JobCount]task
+	tasks  [JobCount]task
+	curves map[scenario.FieldID]curve
 
 	rules   memo[[3]simulate.Flows]
 	hygiene memo[simulate.Hygiene]
@@ -111,7 +113,7 @@ func Open(fragment string) *Store { return OpenInTurns(fragment, func() {}) }
 // OpenInTurns is Open that calls pause between its parts, so that a browser can do something
 // else there.
 func OpenInTurns(fragment string, pause func()) *Store {
-	s := &Store{pause: pause, Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, Ghost: -1}
+	s := &Store{pause: pause, Refused: map[scenario.FieldID]Refused{}, files: map[string]*climate.Record{}, curves: map[scenario.FieldID]curve{}, Ghost: -1}
 	s.ws.Turn = pause
 	s.Load(fragment)
 	s.pause, s.ws.Turn = func() {}, nil
@@ -155,7 +157,7 @@ func (s *Store) Load(fragment string) {
 	if s.Prepared != nil && next != s.Scenario {
 		s.remember()
 	}
-	s.LinkProblems = problems
+	s.LinkProblems, s.Since = problems, nil
 	clear(s.Refused)
 	s.use(next, p)
 }
@@ -311,6 +313,7 @@ func (s *Store) step(from, to *[]scenario.Scenario) {
 	was := (*from)[last]
 	*from = (*from)[:last]
 	*to = append(*to, s.Scenario)
+	s.Since = nil
 	clear(s.Refused)
 	p, err := simulate.Prepare(&was, s.files[was.Weather], s.Prepared)
 	if err != nil {

@@ -59,19 +59,29 @@ func (v *View) output(id, text string, value float64) {
 
 func (v *View) sentence(s *state.Store) {
 	w, y := v.Words, &s.Results.Year.Total
-	days := w.Text(words.SentenceShowers, format.Number(float64(365-y.CoolDays), 0))
-	if y.CoolDays == 0 {
-		days = w.Text(words.SentenceAll)
+	class, days := "verdict good", w.Text(words.VerdictAll)
+	if y.CoolDays > 0 {
+		class, days = "verdict bad", w.Text(words.VerdictCool, v.days(y.CoolDays))
 	}
+	v.set("verdict", "class", class)
 	v.set("say-days", "", days)
-	v.set("say-hours", "", v.allHours(s))
-	v.set("say-cost", "", w.Text(words.SentenceCost, format.Money(y.Cost, s.Scenario.Currency)))
-	less, than := format.Less(s.Bare.Cost, y.Cost, s.Scenario.Currency), w.Text(words.SentenceThanBare)
-	if s.Before != nil {
-		less, than = format.Less(s.Before.Total.Cost, y.Cost, s.Scenario.Currency), w.Text(words.SentenceThanBefore)
+	cost := w.Text(words.SayNothing)
+	if y.Cost != 0 {
+		cost = w.Text(words.SentenceCost, format.Money(y.Cost, s.Scenario.Currency))
 	}
-	v.set("say-less", "", v.lessOrMore(less, s.Scenario.Currency))
+	v.set("say-cost", "", cost)
+	hours, backup := v.AllHours(s), w.Text(words.SayBackup)
+	if hours == "" {
+		hours, backup = w.Text(words.NoBackup), ""
+	}
+	v.set("say-backup", "", backup)
+	v.set("say-hours", "", hours)
+	other, than := s.Bare.Cost, w.Text(words.SentenceThanBare)
+	if s.Before != nil {
+		other, than = s.Before.Total.Cost, w.Text(words.SentenceThanBefore)
+	}
 	v.set("say-than", "", than)
+	v.set("say-less", "", format.Money(other, s.Scenario.Currency))
 }
 
 // Sentence is the live sentence as one text, for screen readers.
@@ -80,14 +90,15 @@ func (v *View) Sentence(s *state.Store) string {
 	v.sentence(s)
 	part := map[string]string{}
 	for _, a := range v.list {
-		part[a.ID] = a.Value
+		if a.Name == "" {
+			part[a.ID] = a.Value
+		}
 	}
-	return fmt.Sprintf("%s %s %s %s %s %s, %s %s", v.Words.Text(words.SayDays), part["say-days"], v.Words.Text(words.SayHours), part["say-hours"],
-		v.Words.Text(words.SayCost), part["say-cost"], part["say-less"], part["say-than"])
+	return strings.ReplaceAll(fmt.Sprintf("%s. %s, %s %s. %s %s.", part["say-days"], part["say-cost"], part["say-backup"], part["say-hours"], part["say-than"], part["say-less"]), "  ", " ")
 }
 
-// allHours writes all backup hours.
-func (v *View) allHours(s *state.Store) string {
+// AllHours writes all backup hours; nothing where there are none.
+func (v *View) AllHours(s *state.Store) string {
 	text := ""
 	for i, w := range s.Windows() {
 		follows := i == 0 && s.Scenario.Backup.FollowsSun()
@@ -102,9 +113,6 @@ func (v *View) allHours(s *state.Store) string {
 		} else {
 			text += v.Hours(w)
 		}
-	}
-	if text == "" {
-		return v.Words.Text(words.SentenceNever)
 	}
 	return text
 }
@@ -138,13 +146,6 @@ func (v *View) Hours(w dial.Window) string {
 	return v.Words.Text(words.SentenceBackup, format.Clock(w.Start), format.Clock(w.End))
 }
 
-func (v *View) lessOrMore(less float64, currency string) string {
-	if less < 0 {
-		return v.Words.Text(words.SentenceMore, format.Money(-less, currency))
-	}
-	return v.Words.Text(words.SentenceLess, format.Money(less, currency))
-}
-
 func (v *View) figures(s *state.Store) {
 	y := &s.Results.Year.Total
 	currency := s.Scenario.Currency
@@ -152,18 +153,22 @@ func (v *View) figures(s *state.Store) {
 	v.output("out-bought-year", kWh(y.BoughtJ, 0), y.BoughtJ/simulate.JPerKWh)
 	v.output("out-solar-fraction", format.Number(100*y.SolarFraction(), 0)+format.Space+"%", y.SolarFraction())
 	v.output("out-cold-days", v.days(y.CoolDays), float64(y.CoolDays))
-	var cost, bought, sun, cool string
-	if b := s.Before; b != nil {
-		cost = v.change(y.Cost-b.Total.Cost, 0)
-		bought = v.change((y.BoughtJ-b.Total.BoughtJ)/simulate.JPerKWh, 0)
-		sun = v.change(100*(y.SolarFraction()-b.Total.SolarFraction()), 0)
-		cool = v.change(float64(y.CoolDays-b.Total.CoolDays), 0)
+	b := s.Reference()
+	if b == nil {
+		for _, id := range changeIDs {
+			v.set(id, "class", "change")
+			v.set(id, "", "")
+		}
+		return
 	}
-	v.set("change-cost", "", cost)
-	v.set("change-bought", "", bought)
-	v.set("change-sun", "", sun)
-	v.set("change-cool", "", cool)
+	v.change("change-cost", format.Less(y.Cost, b.Cost, currency), -1)
+	v.change("change-bought", math.Round(y.BoughtJ/simulate.JPerKWh)-math.Round(b.BoughtJ/simulate.JPerKWh), -1)
+	v.change("change-sun", math.Round(100*y.SolarFraction())-math.Round(100*b.SolarFraction()), 1)
+	v.change("change-cool", float64(y.CoolDays-b.CoolDays), -1)
 }
+
+// changeIDs are the elements that say how the figures changed.
+var changeIDs = [...]string{"change-cost", "change-bought", "change-sun", "change-cool"}
 
 // CoolDays says on how many days a use ran cool.
 func (v *View) CoolDays(n int32) string { return v.Words.Text(words.CoolDays, v.days(n)) }
@@ -179,16 +184,26 @@ func kWh(joules float64, decimals int) string {
 	return format.Number(joules/simulate.JPerKWh, decimals) + format.Space + "kWh"
 }
 
-// change says by how much a figure moved since the gesture began, in its unit.
-func (v *View) change(by float64, decimals int) string {
-	amount := format.Number(math.Abs(by), decimals)
-	switch {
-	case strings.Trim(amount, "0.") == "":
-		return v.Words.Text(words.ChangeNone)
-	case by > 0:
-		return v.Words.Text(words.ChangeMore, amount)
+// change says by how much a shown figure moved since the gesture or the last edit, in its
+// unit; better is 1 where more is better, -1 where less is.
+func (v *View) change(id string, by, better float64) {
+	decimals := 0
+	if by != math.Round(by) {
+		decimals = 2
 	}
-	return v.Words.Text(words.ChangeLess, amount)
+	amount, class := format.Number(math.Abs(by), decimals), "change good"
+	text := v.Words.Text(words.ChangeLess, amount)
+	switch {
+	case strings.Trim(amount, "0.,") == "":
+		text, class = v.Words.Text(words.ChangeNone), "change same"
+	case by > 0:
+		text = v.Words.Text(words.ChangeMore, amount)
+	}
+	if class == "change good" && by*better < 0 {
+		class = "change bad"
+	}
+	v.set(id, "class", class)
+	v.set(id, "", text)
 }
 
 // hub is the middle of the dial: bought today, or the grip that is held.

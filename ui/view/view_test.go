@@ -13,9 +13,9 @@ func TestSentence_Forms(t *testing.T) {
 	v := New()
 	n := format.Space
 	for link, want := range map[string]string{
-		"v=1&price=0&backup=1445-1815":                "Hot washes on all 365 days. Backup 14:45\u201318:15 costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
-		"v=1&price=0&modules=40&tank=1000&backup=all": "Hot washes on all 365 days. Backup all day costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
-		"v=1&price=0&modules=0&backup=none":           "Hot washes on 0 of 365 days. Backup never costs EUR" + n + "0.00 a year, EUR" + n + "0.00 less than without sun.",
+		"v=1&price=0&backup=1445-1815":                "Hot water on every day. Nothing to pay, backup 14:45\u201318:15. Without the solar panels it would be EUR" + n + "0.00.",
+		"v=1&price=0&modules=40&tank=1000&backup=all": "Hot water on every day. Nothing to pay, backup all day. Without the solar panels it would be EUR" + n + "0.00.",
+		"v=1&price=0&modules=0&backup=none":           "Cool water on 365" + n + "days. Nothing to pay, no backup. Without the solar panels it would be EUR" + n + "0.00.",
 	} {
 		if got := v.Sentence(state.Open(link)); got != want {
 			t.Errorf("%s: %q, want %q", link, got, want)

@@ -35,10 +35,10 @@ func (v *View) year(s *state.Store) *curve.Data {
 	c.Clear(1, curve.YearSeries)
 	for m := range s.Results.Year.Month {
 		f := &s.Results.Year.Month[m]
-		for series, joules := range [curve.YearSeries]float64{curve.FromSun: f.SunJ, curve.FromGrid: f.BoughtJ, curve.Lost: f.LostJ, curve.UnusedSun: f.UnusedSunJ} {
+		for series, joules := range [curve.YearSeries]float64{curve.FromGrid: f.BoughtJ, curve.FromSun: f.SunJ} {
 			c.Series[series] = append(c.Series[series], point(float64(m+1), joules/simulate.JPerKWh))
 		}
-		most = math.Max(most, math.Max(f.SunJ+f.BoughtJ, math.Max(f.LostJ, f.UnusedSunJ))/simulate.JPerKWh)
+		most = math.Max(most, (f.SunJ+f.BoughtJ)/simulate.JPerKWh)
 	}
 	c.Axes[0] = curve.Axis{Max: curve.Nice(most)}
 	return c

@@ -243,7 +243,7 @@ var english = Catalogue{
 		care.PriceUnknown:          "What households here usually pay for a kWh is not known; %[1]s is only the example’s. What does yours cost?",
 		care.StepDown:              "What the converter can do is not known. If it raises and lowers the voltage, as reckoned, %[1]s kWh a year are bought; if it only lowers it, %[2]s kWh.",
 	},
-	Page: englishPage,
+	Page: withFrame(englishPage, englishFrame),
 	Files: []string{
 		hourly.NotKnown:       "this is not the beginning of a weather file that is read here (\u201c%[1]s\u201d). Read are EPW, TMY3 CSV, PVGIS, NSRDB and NASA POWER CSV, and CSV with named columns.",
 		hourly.NotRead:        "%[2]s files are not read. Export the same year as EPW or CSV.",

@@ -5,23 +5,13 @@ type Key int
 
 const (
 	Title Key = iota
-	ExampleHouse
-	YourHouse
 	Share
 	Undo
 	Close
-	SayDays
-	SayHours
-	SayCost
-	SentenceShowers // args: days with warm water
-	SentenceAll
 	SentenceBackup // args: hours
-	SentenceNever
 	SentenceThanBare
 	SentenceThanBefore
 	SentenceCost // args: money
-	SentenceLess // args: money
-	SentenceMore
 	CaptionCost
 	CaptionSun
 	CaptionCool
@@ -51,7 +41,6 @@ const (
 	VariesDaily
 	Cautions
 	Assumed
-	AssumedHelp
 	Range // args: min, max, unit
 	Change
 	PanelHome
@@ -198,7 +187,6 @@ const (
 	SearchProgress // args: years
 	SaveTable
 	SavePicture
-	PanelSizes
 	SizesButton
 	SizesName
 	SizesHelp
@@ -234,8 +222,6 @@ const (
 	MonthsCost // args: currency
 	MonthsNeed
 	MonthsCan
-	YearHelp
-	CalendarName
 	CalendarNone
 	CalendarSome // args: days, dates
 	CoolBefore
@@ -343,7 +329,6 @@ const (
 	Redo
 	SharedHouse
 	SharedBack
-	PanelHouses
 	HouseName
 	HouseKeep
 	HouseOpen
@@ -409,5 +394,5 @@ const (
 	ExplainUp
 	ExplainSource // args: place's name, place
 	ExplainRun
-	keyCount
+	frameKeys // those of keys_frame.go follow
 )

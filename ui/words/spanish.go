@@ -275,7 +275,7 @@ var spanish = Catalogue{
 		care.PriceUnknown:          "No se sabe cuánto suelen pagar aquí los hogares por un kWh; %[1]s es solo el del ejemplo. ¿Cuánto cuesta el suyo?",
 		care.StepDown:              "No se sabe qué puede el convertidor. Si sube y baja la tensión, como se calcula, se compran %[1]s kWh al año; si solo la baja, %[2]s kWh.",
 	},
-	Page: spanishPage,
+	Page: withFrame(spanishPage, spanishFrame),
 	Files: []string{
 		hourly.NotKnown:       "esto no es el comienzo de un archivo de clima que se lea aquí («%[1]s»). Se leen CSV de EPW, TMY3, PVGIS, NSRDB y NASA POWER, y CSV con columnas con nombre.",
 		hourly.NotRead:        "los archivos %[2]s no se leen. Exporta el mismo año como EPW o CSV.",

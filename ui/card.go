@@ -4,17 +4,15 @@ import (
 	"strings"
 
 	"suncask/engine/care"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
-// Panels are the inputs, one group open at a time.
-type Panels struct{ Page *Page }
-
-// SizesPanel is the id of the group that tries sizes.
-const SizesPanel = "panel-sizes"
+// Card shows the fields of the open card, with what belongs to them.
+type Card struct{ Page *Page }
 
 // WeatherPanel is the id of the group that shows the climate.
 const WeatherPanel = "panel-weather"
@@ -24,6 +22,12 @@ const TankPanel = "panel-tank"
 
 // WiringPanel is that of the group that shows the strings' curve.
 const WiringPanel = "panel-wiring"
+
+// RoofPanel is that of the modules.
+const RoofPanel = "panel-roof"
+
+// PricesPanel is that of the money.
+const PricesPanel = "panel-prices"
 
 // BackupPanel is that of the hours and what they are chosen by.
 const BackupPanel = "panel-backup"
@@ -35,39 +39,43 @@ const HomePanel = "panel-home"
 // are of one entry only.
 type panel struct {
 	id     string
+	icon   string
 	title  words.Key
 	fields []scenario.FieldID
 	more   []scenario.FieldID
 	entry  state.Entry
 }
 
+// all are the fields of a card.
+func (p *panel) all() []scenario.FieldID {
+	return append(p.fields[:len(p.fields):len(p.fields)], p.more...)
+}
+
 var panels = []panel{
-	{PlatesPanel, words.PanelPlates, []scenario.FieldID{scenario.TankLitres, scenario.ElementW, scenario.ElementV, scenario.Modules, scenario.ModuleW,
+	{PlatesPanel, "visit", words.PanelPlates, []scenario.FieldID{scenario.TankLitres, scenario.ElementW, scenario.ElementV, scenario.Modules, scenario.ModuleW,
 		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.Price}, nil, state.Visit},
-	{LessonPanel, words.PanelLesson, nil, nil, state.Lesson},
-	{HomePanel, words.PanelHome, []scenario.FieldID{scenario.Place, scenario.UsesFrom, scenario.People, scenario.Showers,
+	{LessonPanel, "lesson", words.PanelLesson, nil, nil, state.Lesson},
+	{WeatherPanel, "place", words.PanelWeather, []scenario.FieldID{scenario.Place, scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
+	{HomePanel, "people", words.PanelHome, []scenario.FieldID{scenario.UsesFrom, scenario.People, scenario.Showers,
 		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.ShowerC, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
 		scenario.ValveC, scenario.MeterKWh}, state.Home},
-	{"panel-roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
+	{RoofPanel, "roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.MountBy, scenario.Horizon, scenario.SoilPct, scenario.ShadePct, scenario.MismatchPct, scenario.ConnectPct, scenario.FirstLightPct, scenario.PlatePct, scenario.DownPct, scenario.AgeYears}, state.Home},
-	{WeatherPanel, words.PanelWeather, []scenario.FieldID{scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
-	{WiringPanel, words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.ConverterSteps, scenario.InString, scenario.ElementW, scenario.ElementV},
+	{WiringPanel, "wiring", words.PanelWiring, []scenario.FieldID{scenario.CoupledBy, scenario.ConverterSteps, scenario.InString, scenario.ElementW, scenario.ElementV},
 		[]scenario.FieldID{scenario.Stages, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.SupplyV, scenario.CableM, scenario.CableSize,
 			scenario.ConverterLowV, scenario.ConverterHighV, scenario.ConverterW,
 			scenario.ConverterPct, scenario.ConverterStartW, scenario.ConverterOut, scenario.ConverterMaxV, scenario.ConverterMaxA, scenario.ConverterShortA,
 			scenario.ColdestC, scenario.MaxSystemV, scenario.MaxFuseA, scenario.BreaksBy, scenario.ChangeBy, scenario.BreakerA, scenario.DesignPct, scenario.DropPct, scenario.TouchV, scenario.Insulation}, state.Home},
-	{TankPanel, words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
+	{TankPanel, "tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands, scenario.MixedLitres, scenario.WallOf,
 			scenario.Switching, scenario.DiffK, scenario.StatBy, scenario.CutOutC, scenario.CutBoth}, state.Home},
-	{BackupPanel, words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
+	{BackupPanel, "hours", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
-	{SizesPanel, words.PanelSizes, nil, nil, state.Home},
-	{YearPanel, words.PanelYear, nil, nil, state.Home},
-	{HousesPanel, words.PanelHouses, nil, nil, state.Home},
-	{"panel-prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
+	{PricesPanel, "prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
 		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.ExportKWh, scenario.ExportRest, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}, state.Home},
+	{HousesPanel, "copy", words.PanelHouses, nil, nil, state.Home},
 }
 
 // row is one field as it stands on the page.
@@ -80,10 +88,13 @@ type row struct {
 	findings                  []care.Finding
 	chosen                    int
 	assumed, decimal, isPlace bool
+	text                      bool        // no number and no time
+	compass                   []string    // directions to turn to, of an azimuth
+	span                      *plan.Range // of a slider, nil for none
 }
 
 // rows are the fields of the open panel.
-func (c *Panels) rows() []row {
+func (c *Card) rows() []row {
 	if c.Page.Panel < 0 || c.Page.Panel >= len(panels) {
 		return nil
 	}
@@ -98,9 +109,9 @@ func (c *Panels) rows() []row {
 }
 
 // hasMore tells whether the open panel has more than it shows at first.
-func (c *Panels) hasMore() bool { return c.Page.Panel >= 0 && len(panels[c.Page.Panel].more) > 0 }
+func (c *Card) hasMore() bool { return c.Page.Panel >= 0 && len(panels[c.Page.Panel].more) > 0 }
 
-func (c *Panels) moreName() string {
+func (c *Card) moreName() string {
 	if c.Page.More {
 		return c.Page.T(words.FewerChoices)
 	}
@@ -108,7 +119,7 @@ func (c *Panels) moreName() string {
 }
 
 // rowsOf are those of the fields that say something about this house.
-func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
+func (c *Card) rowsOf(fields []scenario.FieldID) []row {
 	s, w := c.Page.Store, c.Page.View.Words
 	var list []row
 	for _, id := range fields {
@@ -128,6 +139,7 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 		if r.isPlace {
 			r.help = c.Page.placeNote(text.Help)
 		}
+		r.text = f.Kind == scenario.Text
 		if f.Kind == scenario.Choice {
 			r.choices, r.chosen = text.Choices, int(f.Get(&s.Scenario))
 		} else {
@@ -137,6 +149,12 @@ func (c *Panels) rowsOf(fields []scenario.FieldID) []row {
 			r.decimal = true
 			least, most := format.Range(f)
 			r.allowed = w.Text(words.Range, least, most)
+		}
+		if id == scenario.AzimuthDeg || id == scenario.Face2 || id == scenario.Face3 || id == scenario.Face4 {
+			r.compass, r.chosen = c.Page.compass(), int(f.Get(&s.Scenario)/45+0.5)%8
+		}
+		if span, ok := plan.RangeOf(id); ok {
+			r.span = &span
 		}
 		if f.Unit.IsMoney() {
 			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)
@@ -194,21 +212,10 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 }
 
 // on tells whether a panel is open.
-func (c *Panels) on(id string) bool { return c.Page.Shows(id) }
-
-// searches are those that the open panel shows.
-func (c *Panels) searches() []state.Job {
-	switch {
-	case c.on(SizesPanel):
-		return []state.Job{state.SizesJob, state.ElementsJob}
-	case c.on(BackupPanel):
-		return []state.Job{state.WaysJob}
-	}
-	return nil
-}
+func (c *Card) on(id string) bool { return c.Page.Shows(id) }
 
 // canAddPlane tells whether the roof has room for another plane.
-func (c *Panels) canAddPlane() bool { return freePlane(&c.Page.Store.Scenario) >= 0 }
+func (c *Card) canAddPlane() bool { return freePlane(&c.Page.Store.Scenario) >= 0 }
 
 // freePlane is the first further plane without modules, -1 if all have some.
 func freePlane(s *scenario.Scenario) int {
@@ -223,13 +230,13 @@ func freePlane(s *scenario.Scenario) int {
 // newPlaneModules is what an added plane starts with.
 const newPlaneModules = 2
 
-func (c *Panels) addPlane() {
+func (c *Card) addPlane() {
 	c.Page.Store.Plane(freePlane(&c.Page.Store.Scenario), newPlaneModules)
 	c.Page.changed()
 }
 
 // furtherPlanes are the indices of those with modules.
-func (c *Panels) furtherPlanes() (list []int) {
+func (c *Card) furtherPlanes() (list []int) {
 	for i, p := range c.Page.Store.Scenario.More {
 		if p.Modules > 0 {
 			list = append(list, i)
@@ -238,12 +245,12 @@ func (c *Panels) furtherPlanes() (list []int) {
 	return list
 }
 
-func (c *Panels) removePlane(i int) {
+func (c *Card) removePlane(i int) {
 	c.Page.Store.Plane(i, 0)
 	c.Page.changed()
 }
 
-func (c *Panels) removeName(i int) string { return c.Page.View.Words.Text(words.PlaneRemove, i+2) }
+func (c *Card) removeName(i int) string { return c.Page.View.Words.Text(words.PlaneRemove, i+2) }
 
 func (r row) mode() string {
 	if r.decimal {

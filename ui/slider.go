@@ -1,0 +1,81 @@
+package ui
+
+import (
+	"strconv"
+
+	"github.com/vugu/vugu"
+
+	"suncask/engine/plan"
+	"suncask/engine/scenario"
+	"suncask/ui/foresight"
+	"suncask/ui/format"
+	"suncask/ui/words"
+)
+
+// A slider stands over the curve of what each of its values would cost a year.
+
+// curve is a part of the picture: the line, the area under it, bars where water runs cool.
+func (c *Row) curve(part int) string {
+	points, _ := c.Page.Store.Curve(c.R.id)
+	line, area, bars := foresight.Curve(points, c.R.span.From, c.R.span.To(), c.Page.Store.Scenario.AcceptUses)
+	return [3]string{line, area, bars}[part]
+}
+
+func (c *Row) curveClass() string {
+	if _, stale := c.Page.Store.Curve(c.R.id); stale {
+		return "curve stale"
+	}
+	return "curve"
+}
+
+// was marks the value before the last edit.
+func (c *Row) was() string {
+	if since := c.Page.Store.Since; since != nil && since.Field == c.R.id {
+		return foresight.Mark(scenario.FieldOf(c.R.id).Get(&since.Was), c.R.span.From, c.R.span.To())
+	}
+	return ""
+}
+
+func (c *Row) least() string { return format.Exact(c.R.span.From) }
+func (c *Row) most() string  { return format.Exact(c.R.span.To()) }
+
+// step is the slider's: as fine as buttons go, and no coarser than its curve.
+func (c *Row) step() string {
+	f := scenario.FieldOf(c.R.id)
+	return format.Exact(min(c.R.span.Step, nudgeOf(f, f.Get(&c.Page.Store.Scenario))))
+}
+
+func (c *Row) at() string { return format.Exact(scenario.FieldOf(c.R.id).Get(&c.Page.Store.Scenario)) }
+
+func (c *Row) end(v float64) string { return format.Value(scenario.FieldOf(c.R.id), v) }
+
+// says is what a screen reader hears of the slider: its value and what the year comes to.
+func (c *Row) says() string {
+	s := c.Page.Store
+	y := &s.Results.Year.Total
+	return c.Page.View.Words.Text(words.SliderSays, s.Text(c.R.id)+" "+c.R.unit, format.Money(y.Cost, s.Scenario.Currency), c.Page.View.CoolDays(y.CoolDays))
+}
+
+// slide takes the slider's value.
+func (c *Row) slide(event vugu.DOMEvent) {
+	v, err := strconv.ParseFloat(event.PropString("target", "value"), 64)
+	f := scenario.FieldOf(c.R.id)
+	if err != nil || f.Check(f.Snap(v)) != nil {
+		return
+	}
+	c.Page.Store.Set(c.R.id, f.Snap(v))
+	c.Page.changed()
+}
+
+// Ranged are the fields of the open card that have a slider.
+func (c *Page) Ranged() (list []scenario.FieldID) {
+	if c.Panel < 0 || !c.sees(HousePlace) {
+		return nil
+	}
+	for _, id := range panels[c.Panel].fields {
+		if _, ok := plan.RangeOf(id); ok && shown(&c.Store.Scenario, id) {
+			list = append(list, id)
+		}
+	}
+	return list
+}

@@ -1,0 +1,88 @@
+package words
+
+// Texts of the page's frame: the result, its places, cards, sheets.
+const (
+	VerdictAll  Key = frameKeys + iota
+	VerdictCool     // args: days
+	SayBackup
+	SayNothing
+	ExampleHouse
+	ExampleMine
+	YourHouse
+	HouseIn // args: litres, modules
+	PlaceDay
+	PlaceHouse
+	PlaceYear
+	PlaceAdvice
+	Places
+	HouseTitle
+	YearTitle
+	AdviceTitle
+	CareTitle
+	CareCount // args: how many
+	CareOne
+	CareNone
+	AssumedCount // args: how many
+	AssumedRight
+	InviteText
+	InviteStart
+	CardWeather // args: place, kWh/m2 a day
+	CardHome    // args: people, minutes, litres a minute
+	CardNoUses
+	CardRoof // args: modules, watts, tilt, facing
+	CardNoRoof
+	CardWiring // args: strings, coupling
+	CardTank   // args: litres, degC, kWh
+	CardPrices // args: price a kWh, money to buy
+	CardHouses
+	CardPlates
+	CardLesson
+	Compass // eight directions from north on
+	CompassName
+	Less // args: what
+	More // args: what
+	MenuName
+	MenuTheme
+	ThemeAuto
+	ThemeLight
+	ThemeDark
+	MenuPrint
+	MenuSources
+	MenuFigured
+	HowName
+	SinceRest   // args: place
+	SinceWas    // args: field, value, value before
+	SinceHours  // args: hours, hours before
+	SinceChange // args: field
+	PanelHouses
+	HoursTitle
+	SizesTitle
+	MonthsCool   // args: month, cool uses
+	MonthsBought // args: month, kWh
+	MonthsNone
+	MonthSays // args: month, kWh bought, money, kWh of sun, kWh of sun not used
+	MonthCool // args: cool uses
+	DaysGrid  // args: days
+	DaysCool  // args: days with cool uses
+	DaysWarm
+	DayKeyBought // args: kWh at most
+	DayKeyCool
+	DaySays    // args: day, kWh bought, money, kWh of sun
+	MoneyBack  // args: years, money, horizon
+	MoneyNever // args: horizon, money
+	TableRead
+	TableClose
+	AskBack
+	FindEvery // args: money
+	FindEveryLess
+	FindCool // args: cool uses, money
+	FindLess // args: hours, money
+	FindBest
+	SunWaits  // args: kWh, rule
+	FirstPool // two lines, as the others
+	FirstDrops
+	FirstDrag
+	FirstSun
+	SliderSays // args: value, money, cool days
+	keyCount
+)

@@ -1,0 +1,94 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"syscall/js"
+
+	"suncask/ui"
+)
+
+// widths are the media queries of two and three columns; the stylesheet has the same.
+var widths = [...]string{"(min-width: 760px)", "(min-width: 1200px)"}
+
+// listenPlaces follows the screen's width and the browser's Back.
+func (a *app) listenPlaces() {
+	for _, query := range widths {
+		a.on(a.window.Call("matchMedia", query), "change", func(js.Value) {
+			a.page.Wide = a.columns()
+			a.render()
+		})
+	}
+	a.on(a.window, "popstate", func(e js.Value) {
+		state := e.Get("state")
+		if !state.Truthy() || state.Get("place").Type() != js.TypeNumber {
+			return // an address that was typed
+		}
+		a.page.Return(ui.Place(state.Get("place").Int()), ui.Sheet(state.Get("sheet").Int()))
+		a.putAddress() // an earlier entry has the house of then
+		a.render()
+	})
+	if kept := a.kept(themeKey); kept != "" {
+		a.page.Theme = kept
+	}
+}
+
+// columns counts the screen's columns from 0.
+func (a *app) columns() (n int8) {
+	for _, query := range widths {
+		if a.window.Call("matchMedia", query).Get("matches").Bool() {
+			n++
+		}
+	}
+	return n
+}
+
+// Went makes the place and sheet shown an entry of the browser's history.
+func (a *app) Went(top bool) {
+	a.window.Get("history").Call("pushState", a.here(), "", a.window.Get("location").Get("hash").String())
+	if top {
+		a.top = true
+	}
+}
+
+// here is what Back returns to.
+func (a *app) here() map[string]any {
+	return map[string]any{"place": int(a.page.Place), "sheet": int(a.page.Over)}
+}
+
+// putAddress writes the house into the present entry.
+func (a *app) putAddress() {
+	a.window.Get("history").Call("replaceState", a.here(), "", "#"+a.written)
+}
+
+// themeKey is under what the device keeps the page's light.
+const themeKey = "suncask theme"
+
+// Light shows the page light, dark, or as the device has it.
+func (a *app) Light(theme string) {
+	a.document.Get("documentElement").Get("dataset").Set("theme", theme)
+	a.storage(func(s js.Value) { s.Call("setItem", themeKey, theme) })
+	clear(a.charts.mounted)
+}
+
+// kept is what the device keeps under a key, nothing where it keeps nothing.
+func (a *app) kept(key string) (value string) {
+	a.storage(func(s js.Value) {
+		if v := s.Call("getItem", key); v.Type() == js.TypeString {
+			value = v.String()
+		}
+	})
+	return value
+}
+
+// dark tells which light the page is in.
+func (a *app) dark() bool {
+	switch a.page.Theme {
+	case "light", "dark":
+		return a.page.Theme == "dark"
+	}
+	return a.window.Call("matchMedia", "(prefers-color-scheme: dark)").Get("matches").Bool()
+}
+
+// Print prints the page, once it is rendered.
+func (a *app) Print() { a.window.Call("setTimeout", a.window.Get("suncaskPrint"), 50) }
