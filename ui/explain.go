@@ -26,11 +26,13 @@ func (c *Page) ExplainDay() { c.explainFigure(explain.DayCost) }
 
 // explainFigure opens a figure in the group of the year.
 func (c *Page) explainFigure(q explain.Quantity) {
-	c.goTo(YearPlace)
 	c.Explained, c.ExplainedAt = q, explain.Year
-	if c.Host != nil {
-		c.Host.Reveal("explain-" + quantityIDs[q])
-	}
+	c.openSheet(FigureSheet)
+}
+
+// title is the figure with its value.
+func (c *Explain) title() string {
+	return c.name(c.Page.Explained) + ": " + c.shown(c.value().Value)
 }
 
 var quantityIDs = [explain.Quantities]string{"bought", "sun", "cost", "fraction", "cool", "saved", "lost", "tap", "day-bought", "day-cost", "payback", "value", "kwh"}
@@ -144,7 +146,9 @@ func (c *Explain) sheet() *sheet {
 		r := sheetRow{cells: []any{c.span(p.Span), c.figure(p.Value)}}
 		r.take = func() {
 			if c.Page.ExplainedAt = p.Span; p.Span.Day >= 0 {
+				c.Page.goTo(YearPlace)
 				c.Page.showDay(p.Span.Day)
+				c.Page.reveal("day-uses")
 			}
 		}
 		sh.rows = append(sh.rows, r)

@@ -33,6 +33,7 @@ const (
 	NoSheet Sheet = iota
 	MenuSheet
 	HowSheet
+	FigureSheet
 )
 
 func (c *Page) placeName() string { return places[c.Place].name }
@@ -71,9 +72,19 @@ func (c *Page) openSheet(s Sheet) {
 	}
 }
 
-// closeSheet takes it away; the focus is back where it was opened.
-func (c *Page) closeSheet() {
-	from := map[Sheet]string{MenuSheet: "menu", HowSheet: "how"}[c.Over]
+// reveal brings an element into sight once the page is rendered.
+func (c *Page) reveal(id string) {
+	if c.Host != nil {
+		c.Host.Reveal(id)
+	}
+}
+
+// CloseSheet takes it away, if there is one; the focus is back where it was opened.
+func (c *Page) CloseSheet() {
+	if c.Over == NoSheet {
+		return
+	}
+	from := map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: "figure-cost"}[c.Over]
 	c.Over = NoSheet
 	if c.Host != nil {
 		c.Host.Went(false)
@@ -83,7 +94,7 @@ func (c *Page) closeSheet() {
 
 // Return shows a place and a sheet that the browser's Back came to.
 func (c *Page) Return(p Place, s Sheet) {
-	if p >= DayPlace && p <= AdvicePlace && s >= NoSheet && s <= HowSheet {
+	if p >= DayPlace && p <= AdvicePlace && s >= NoSheet && s <= FigureSheet {
 		c.Place, c.Over = p, s
 	}
 }
@@ -156,7 +167,7 @@ func (c *Page) since() string {
 	s, w := c.Store, c.View.Words
 	if s.Since == nil {
 		p, _ := s.Scenario.At()
-		return w.Text(words.SinceRest, p.Name)
+		return w.Text(words.SinceRest, p.Name, format.In(scenario.Celsius, s.Prepared.ColdWaterC(), 0), w.Text(waterModelNames[c.waterModel()]))
 	}
 	f := scenario.FieldOf(s.Since.Field)
 	hours := func(of *scenario.Scenario) string {
@@ -187,6 +198,31 @@ func (c *Page) since() string {
 		return w.Text(words.SinceChange, w.Fields[f.ID].Name)
 	}
 	return w.Text(words.SinceWas, w.Fields[f.ID].Name, shown(&s.Scenario), shown(&s.Since.Was))
+}
+
+// The button beside that takes the edit back, or says how the year is figured.
+
+func (c *Page) sinceID() string {
+	if c.Store.Since == nil {
+		return "figured"
+	}
+	return "since-undo"
+}
+
+func (c *Page) sinceName() string {
+	if c.Store.Since == nil {
+		return c.T(words.MenuFigured)
+	}
+	return c.T(words.Undo)
+}
+
+func (c *Page) sinceDo() {
+	if c.Store.Since == nil {
+		c.openSheet(MenuSheet)
+		c.reveal("cold-water")
+		return
+	}
+	c.undo()
 }
 
 func (c *Page) sinceClass() string {

@@ -28,6 +28,22 @@ func (a *app) listenPlaces() {
 		a.putAddress() // an earlier entry has the house of then
 		a.render()
 	})
+	close := func() {
+		if a.page.Over != ui.NoSheet {
+			a.page.CloseSheet()
+			a.render()
+		}
+	}
+	a.on(a.document, "keydown", func(e js.Value) {
+		if e.Get("key").String() == "Escape" && !e.Get("defaultPrevented").Bool() {
+			close()
+		}
+	})
+	a.on(a.document, "click", func(e js.Value) {
+		if closest(e, ".scrim").Truthy() && !closest(e, ".over").Truthy() {
+			close()
+		}
+	})
 	if kept := a.kept(themeKey); kept != "" {
 		a.page.Theme = kept
 	}

@@ -33,6 +33,8 @@ func TestEntries_InTheLink(t *testing.T) {
 			b.until(`Number(document.getElementById('tank-hour').value) > 30`)
 			b.run(card("#panel-lesson"), chromedp.Click("#lesson-explain"))
 			b.until(`document.getElementById('explain-cost') !== null`)
+			b.run(chromedp.Click("#over-close", chromedp.ByQuery))
+			b.until(`document.getElementById('over') === null`)
 			b.run(chromedp.Click("#share"))
 			b.until(`document.querySelector('#link-here input').value.includes('view=lesson')`)
 			b.run(chromedp.Click("#link-here .pill:last-child", chromedp.ByQuery))

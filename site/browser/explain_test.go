@@ -32,7 +32,8 @@ func TestExplain_Opens(t *testing.T) {
 			if text := b.text("#day-uses h2"); text != "10 February" {
 				t.Errorf("the day is %q", text)
 			}
-			b.run(chromedp.Click("#explain-fraction"))
+			b.run(chromedp.Click("#out-solar-fraction", chromedp.ByQuery))
+			b.until(`document.querySelector('#explain-fraction[aria-pressed=true]') !== null`)
 			if text := b.text("#explain-text"); !strings.Contains(text, "E_s / (E_s + E_g)") {
 				t.Errorf("the share of the sun is explained by %q", text)
 			}

@@ -41,6 +41,7 @@ func (v *View) Frame(s *state.Store) []dial.Attr {
 	v.figures(s)
 	v.hub(s)
 	v.steppers(s)
+	v.band(s)
 	v.fill(s)
 	v.list = v.in.Figure(v.list)
 	v.gripWords(s)

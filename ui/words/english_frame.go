@@ -51,7 +51,7 @@ var englishFrame = []string{
 	MenuSources:   "Sources and licences",
 	MenuFigured:   "How it is figured",
 	HowName:       "How to read",
-	SinceRest:     "One simulated year in %s",
+	SinceRest:     "One simulated year in %[1]s; cold water %[2]s °C, %[3]s",
 	SinceWas:      "%[1]s %[2]s, was %[3]s",
 	SinceHours:    "Backup %[1]s, was %[2]s",
 	SinceChange:   "%s changed",
@@ -85,4 +85,7 @@ var englishFrame = []string{
 	FirstDrag:     "drag either end:;the grid may heat",
 	FirstSun:      "sun,;hour by hour",
 	SliderSays:    "%[1]s: %[2]s a year, %[3]s",
+	BandSun:       "sun heats",
+	BandGrid:      "grid heats",
+	BandEnough:    "hot enough",
 }

@@ -50,7 +50,7 @@ const (
 	MenuSources
 	MenuFigured
 	HowName
-	SinceRest   // args: place
+	SinceRest   // args: place, cold water, where that is from
 	SinceWas    // args: field, value, value before
 	SinceHours  // args: hours, hours before
 	SinceChange // args: field
@@ -84,5 +84,8 @@ const (
 	FirstDrag
 	FirstSun
 	SliderSays // args: value, money, cool days
+	BandSun
+	BandGrid
+	BandEnough
 	keyCount
 )

@@ -51,7 +51,7 @@ var spanishFrame = []string{
 	MenuSources:   "Fuentes y licencias",
 	MenuFigured:   "Cómo se calcula",
 	HowName:       "Cómo se lee",
-	SinceRest:     "Un año simulado en %s",
+	SinceRest:     "Un año simulado en %[1]s; agua fría a %[2]s °C, %[3]s",
 	SinceWas:      "%[1]s %[2]s, antes %[3]s",
 	SinceHours:    "Apoyo %[1]s, antes %[2]s",
 	SinceChange:   "Cambió: %s",
@@ -85,4 +85,7 @@ var spanishFrame = []string{
 	FirstDrag:     "arrastra un extremo:;la red calienta",
 	FirstSun:      "sol,;hora a hora",
 	SliderSays:    "%[1]s: %[2]s al año, %[3]s",
+	BandSun:       "calienta el sol",
+	BandGrid:      "calienta la red",
+	BandEnough:    "ya caliente",
 }
