@@ -25,9 +25,10 @@ type View struct {
 	in      dial.Input
 	list    []dial.Attr
 	strip   curve.Data
-	chart   curve.Data      // of whichever chart was asked for last
-	FlowDay bool            // the energy flow is that of the day shown, not of the year
-	Open    state.Occasions // whose times are listed with steppers
+	top     [curve.StripAxes]float64 // its axes reach up to these
+	chart   curve.Data               // of whichever chart was asked for last
+	FlowDay bool                     // the energy flow is that of the day shown, not of the year
+	Open    state.Occasions          // whose times are listed with steppers
 }
 
 // New returns a view in the language that the page shows.
@@ -349,7 +350,12 @@ func bands(s *state.Store, list []dial.Band) []dial.Band {
 	return list
 }
 
-// Strip returns the strip chart's data; valid until the next call.
+// headroom is what an axis of the strip has above its curve once a gesture has outgrown it: axes
+// that change cost a frame more than curves that move.
+const headroom = 1.5
+
+// Strip returns the strip chart's data; valid until the next call. In a gesture its axes only
+// grow.
 func (v *View) Strip(s *state.Store) *curve.Data {
 	c, d := &v.strip, &s.Results.Day
 	water, fee := format.Shown(scenario.Litre, d.FullL), d.Flows.Cost
@@ -376,7 +382,15 @@ func (v *View) Strip(s *state.Store) *curve.Data {
 	for _, p := range d.Trace.Points {
 		water = math.Max(water, format.Shown(scenario.Litre, p.UsableL))
 	}
-	topWater, topFee := curve.Nice(water), curve.Nice(math.Max(fee, 0.01))
+	if fee = math.Max(fee, 0.01); s.Before == nil {
+		v.top = [curve.StripAxes]float64{curve.WaterAxis: curve.Nice(water), curve.MoneyAxis: curve.Nice(fee)}
+	}
+	for axis, most := range [curve.StripAxes]float64{curve.WaterAxis: water, curve.MoneyAxis: fee} {
+		if most > v.top[axis] {
+			v.top[axis] = curve.Nice(headroom * most)
+		}
+	}
+	topWater, topFee := v.top[curve.WaterAxis], v.top[curve.MoneyAxis]
 	c.Axes[curve.WaterAxis].Max, c.Axes[curve.MoneyAxis].Max = topWater, topFee
 	for i := range c.Series {
 		top := topWater
