@@ -3,19 +3,15 @@ package scenario
 import (
 	"math"
 
-	"suncask/engine/climate"
 	"suncask/engine/tariff"
 )
 
 // settleMoney takes what is only assumed of money from the country: its currency, what its
 // households pay for a kWh, and the example's other sums at the rate of exchange.
 func (s *Scenario) settleMoney() {
-	f, ok := climate.Locate(s.Place)
+	f, ok := s.located()
 	if !ok {
 		return
-	}
-	if f.Between {
-		f.PutIn(s.Country)
 	}
 	if !s.Known.Has(Currency) {
 		s.Currency = tariff.CurrencyOf(f.Country)

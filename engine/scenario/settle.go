@@ -28,6 +28,15 @@ func (s *Scenario) Settle() {
 	s.settleMoney()
 }
 
+// located is the scenario's place as it was found, in its country.
+func (s *Scenario) located() (f climate.Found, ok bool) {
+	f, ok = climate.Locate(s.Place)
+	if ok && f.Between {
+		f.PutIn(s.Country)
+	}
+	return f, ok
+}
+
 // settleFirst is what version 1 brings into line.
 func (s *Scenario) settleFirst() {
 	switch open, most := s.Known.Has(OpenV), s.Known.Has(MostV); {
@@ -51,12 +60,9 @@ func (s *Scenario) settleFirst() {
 			s.LowerPct = LyingLowerPct
 		}
 	}
-	f, ok := climate.Locate(s.Place)
+	f, ok := s.located()
 	if !ok {
 		return
-	}
-	if f.Between {
-		f.PutIn(s.Country)
 	}
 	if !s.Known.Has(ColdestC) {
 		coldest := math.Inf(1)
