@@ -232,6 +232,16 @@ func (c *Page) sinceClass() string {
 	return "since"
 }
 
+// stripName says what the strip counts: litres, or showers of the household.
+func (c *Page) stripName() string {
+	if c.View.InShowers {
+		return c.T(words.StripShowers)
+	}
+	return c.T(words.StripWater)
+}
+
+func (c *Page) turnStrip() { c.View.InShowers = !c.View.InShowers }
+
 // howLines say how dial and strip are read.
 func (c *Page) howLines() []string {
 	return []string{c.legend(), c.T(words.GripHelp), c.T(words.StripHelp), c.T(words.AheadHelp), c.T(words.FindHelp), (&Card{c}).rule()}

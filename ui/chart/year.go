@@ -20,7 +20,7 @@ func (p *Palette) year() *options {
 	list[curve.FromGrid].Z = 3 // its numbers stand on the sun
 	list[curve.FromSun] = bars(p.SunArea, "in", 0, 2)
 	list[curve.FromSun].ItemStyle.BorderColor, list[curve.FromSun].ItemStyle.BorderWidth = p.SunEdge, 0.8
-	return p.oneGrid(months(p.x(0, 0, 13, 1, true)), list[:])
+	return p.oneGrid("40", months(p.x(0, 0, 13, 1, true)), list[:])
 }
 
 // cash is a system's cumulative payments over the years, as they are and at today's value.
@@ -29,7 +29,7 @@ func (p *Palette) cash() *options {
 	list[curve.Cash] = line(0, 3, opts.LineStyle{Color: p.Money, Width: 2.5})
 	list[curve.CashToday] = line(0, 2, opts.LineStyle{Color: p.Dull, Width: 1.5, Type: "dashed"})
 	list[curve.CashZero] = line(0, 1, opts.LineStyle{Color: p.Dull, Width: 1})
-	return p.oneGrid(p.x(0, 0, 1, 1, true), list[:])
+	return p.oneGrid("62", p.x(0, 0, 1, 1, true), list[:])
 }
 
 // lengths is yearly cost over the window's length above, cool uses below; a dot each where
@@ -54,10 +54,11 @@ func (p *Palette) lengths() *options {
 	}
 }
 
-func (p *Palette) oneGrid(x opts.XAxis, list []series) *options {
+// oneGrid is a chart with room for the numbers of its vertical axis, px.
+func (p *Palette) oneGrid(room string, x opts.XAxis, list []series) *options {
 	return &options{
 		TextStyle: p.font(12),
-		Grid:      []opts.Grid{{Left: "40", Right: "4", Top: "12", Height: "150"}},
+		Grid:      []opts.Grid{{Left: room, Right: "4", Top: "12", Height: "150"}},
 		XAxis:     []opts.XAxis{x},
 		YAxis:     []opts.YAxis{p.y(0)},
 		Series:    list,
@@ -67,7 +68,7 @@ func (p *Palette) oneGrid(x opts.XAxis, list []series) *options {
 // flow is where energy comes from and goes to; the page gives each link its value and
 // each node its name.
 func (p *Palette) flow() *options {
-	s := series{Type: "sankey", Silent: true, Left: "4", Right: "124", Top: "8", Bottom: "8",
+	s := series{Type: "sankey", Silent: true, Left: "4", Right: "156", Top: "8", Bottom: "8",
 		NodeWidth: 10, NodeGap: 14, LayoutIterations: 0,
 		Label:     &opts.Label{Show: opts.Bool(true), Color: p.Text, FontSize: 12, Position: "right"},
 		LineStyle: &opts.LineStyle{Color: "source", Opacity: opts.Float(0.35)}}

@@ -21,14 +21,15 @@ import (
 
 // View builds frames; it keeps its work space between them.
 type View struct {
-	Words   *words.Catalogue
-	in      dial.Input
-	list    []dial.Attr
-	strip   curve.Data
-	top     [curve.StripAxes]float64 // its axes reach up to these
-	chart   curve.Data               // of whichever chart was asked for last
-	FlowDay bool                     // the energy flow is that of the day shown, not of the year
-	Open    state.Occasions          // whose times are listed with steppers
+	Words     *words.Catalogue
+	in        dial.Input
+	list      []dial.Attr
+	strip     curve.Data
+	top       [curve.StripAxes]float64 // its axes reach up to these
+	chart     curve.Data               // of whichever chart was asked for last
+	InShowers bool                     // the strip counts showers of the household, not litres
+	FlowDay   bool                     // the energy flow is that of the day shown, not of the year
+	Open      state.Occasions          // whose times are listed with steppers
 }
 
 // New returns a view in the language that the page shows.

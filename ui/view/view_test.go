@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"testing"
 
 	"suncask/ui/curve"
@@ -68,5 +69,16 @@ func TestFrame_SameOrder(t *testing.T) {
 				t.Fatalf("attribute %d is %s %s, at first %s %s", i, next[i].ID, next[i].Name, first[i].ID, first[i].Name)
 			}
 		}
+	}
+}
+
+// The strip may count showers: its water is the litres over those of a shower.
+func TestStrip_InShowers(t *testing.T) {
+	s := state.Open("v=2&shower=10&flow=12") // 5 min at 6 L/min
+	litres, showers := New(), New()
+	showers.InShowers = true
+	a, b := litres.Strip(s).Series[curve.Water], showers.Strip(s).Series[curve.Water]
+	if math.Abs(a[0].Y/b[0].Y-30) > 1e-9 {
+		t.Errorf("%g L are %g showers", a[0].Y, b[0].Y)
 	}
 }

@@ -88,4 +88,6 @@ var englishFrame = []string{
 	BandSun:       "sun heats",
 	BandGrid:      "grid heats",
 	BandEnough:    "hot enough",
+	StripShowers:  "showers ready",
+	StripTurn:     "Count showers, or the water",
 }

@@ -87,5 +87,7 @@ const (
 	BandSun
 	BandGrid
 	BandEnough
+	StripShowers
+	StripTurn
 	keyCount
 )

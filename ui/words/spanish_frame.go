@@ -88,4 +88,6 @@ var spanishFrame = []string{
 	BandSun:       "calienta el sol",
 	BandGrid:      "calienta la red",
 	BandEnough:    "ya caliente",
+	StripShowers:  "duchas listas",
+	StripTurn:     "Contar duchas o agua",
 }
