@@ -8,6 +8,7 @@ import (
 	"suncask/engine/scenario"
 	"suncask/ui/dial"
 	"suncask/ui/format"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
@@ -18,45 +19,45 @@ type Fixes struct {
 	Use  bool // for the last of the uses shown that ran cool
 }
 
-// fixes are those tried for a scenario.
+// fixes are those tried for a use of a scenario.
 type fixes struct {
 	of   scenario.Scenario
 	at   plan.CoolUse
 	list []plan.Fix
 }
 
-// tried are those of this list.
-func (c *Fixes) tried() *fixes {
-	if c.Use {
-		return &c.Page.useFixes
-	}
-	return &c.Page.fixes
-}
-
 func (c *Fixes) try() {
 	s := c.Page.Store
 	if !c.Use {
-		c.Page.fixes = fixes{of: s.Scenario, list: s.Fixes()}
+		c.Page.TryFixes()
 	} else if at, _, ok := c.Page.coolUse(); ok {
 		c.Page.useFixes = fixes{s.Scenario, at, s.FixesFor(at)}
 	}
 }
 
-// known tells whether what the page shows was tried.
-func (c *Fixes) known() bool {
-	f := c.tried()
-	if f.of != c.Page.Store.Scenario {
-		return false
+// TryFixes lets a worker try changes of the present house.
+func (c *Page) TryFixes() {
+	if c.Host != nil {
+		c.Host.Start(state.FixesJob, c.Store.BeginJob(state.FixesJob))
 	}
+}
+
+// found are those found; known tells whether any were looked for, for what the page shows.
+func (c *Fixes) found() (list []plan.Fix, known bool) {
+	if !c.Use {
+		return c.Page.Store.Fixes()
+	}
+	f := &c.Page.useFixes
 	at, _, ok := c.Page.coolUse()
-	return !c.Use || ok && at == f.at
+	return f.list, ok && at == f.at && f.of == c.Page.Store.Scenario
 }
 
 func (c *Fixes) list() []plan.Fix {
-	if !c.known() {
+	list, known := c.found()
+	if !known {
 		return nil
 	}
-	return c.tried().list
+	return list
 }
 
 func (c *Fixes) id(part string) string {
@@ -76,10 +77,14 @@ func (c *Fixes) name() string {
 
 // note says what came of it.
 func (c *Fixes) note() string {
+	list, known := c.found()
+	_, running := c.Page.Store.Running(state.FixesJob)
 	switch {
-	case !c.known():
+	case !c.Use && running:
+		return c.Page.T(words.Finding)
+	case !known:
 		return ""
-	case len(c.tried().list) == 0:
+	case len(list) == 0:
 		return c.Page.T(words.FixesNone)
 	case c.Use:
 		return c.Page.T(words.FixesUseHelp)

@@ -85,7 +85,6 @@ type Page struct {
 
 	attrs    map[[2]string]string
 	landKept landShapes
-	fixes    fixes
 	useFixes fixes
 
 	other     *state.Store // compared with, nil if none

@@ -5,11 +5,31 @@ package main
 import (
 	"syscall/js"
 
+	"suncask/ui"
 	"suncask/ui/state"
 )
 
 // curvesMs is how long it rests before the curves of the open card are drawn anew.
 const curvesMs = 250
+
+// askFixes lets a worker try changes once advice is looked at; after an edit, once the better
+// hours are known.
+func (a *app) askFixes() {
+	link := a.store.Link()
+	_, searching := a.store.Running(state.HoursJob)
+	if a.store.Entry != state.Home || a.page.Place != ui.AdvicePlace || searching || link == a.fixesFor {
+		return
+	}
+	a.fixesFor = link
+	if _, known := a.store.Fixes(); !known {
+		a.later(func() {
+			if a.store.Link() == link && a.store.Before == nil {
+				a.page.TryFixes()
+				a.render()
+			}
+		})
+	}
+}
 
 // askCurves lets a worker simulate the curves behind the sliders of the open card.
 func (a *app) askCurves() {

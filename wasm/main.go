@@ -118,6 +118,7 @@ type app struct {
 	betterTimer      js.Value
 	curves           js.Func // asks for the curves of the open card
 	curvesTimer      js.Value
+	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark
 	dragged          bool // the next click ends a drag
@@ -146,6 +147,7 @@ func (a *app) rendered() {
 	a.top = false
 	a.askBetter()
 	a.askCurves()
+	a.askFixes()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)

@@ -25,6 +25,7 @@ const (
 	LengthsJob              // plan.Lengths
 	HoursJob                // plan.Best
 	CurvesJob               // plan.Curve, of the fields that stand behind the link
+	FixesJob                // plan.Fixes
 	JobCount
 )
 
@@ -54,6 +55,13 @@ func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 			workLandscape(p, yield)
 		case CurvesJob:
 			workCurves(p, file, fields, yield)
+		case FixesJob:
+			for _, f := range plan.Fixes(p, file, new(simulate.Workspace)) {
+				if !yield(fixPart(&f)) {
+					return
+				}
+			}
+			yield(Part{Steps: 1})
 		case HoursJob:
 			workHours(p, yield)
 		case LengthsJob:
@@ -162,6 +170,7 @@ type task struct {
 	land    *landscape.Map
 	lengths []plan.Length
 	best    *Better
+	fixes   []plan.Fix
 }
 
 // Better is what a search for the best hours came to.
@@ -178,7 +187,7 @@ type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 // not count.
 func about(j Job, s scenario.Scenario) scenario.Scenario {
 	s.Month, s.Sky, s.Known = 0, 0, scenario.FieldSet{}
-	if j != YearsJob {
+	if j != YearsJob && j != FixesJob {
 		s.Backup = scenario.Backup{Second: s.Backup.Second}
 	}
 	switch j {
@@ -221,6 +230,10 @@ func (s *Store) TakePart(j Job, p Part) bool {
 	case LengthsJob:
 		for n := range slices.Chunk(p.Numbers, 3) {
 			t.lengths = append(t.lengths, plan.Length{Hours: n[0], Cost: n[1], CoolUses: n[2]})
+		}
+	case FixesJob:
+		if f, ok := readFix(p); ok {
+			t.fixes = append(t.fixes, f)
 		}
 	case HoursJob:
 		if n := p.Numbers; len(n) == 4 {

@@ -40,6 +40,18 @@ func TestJobs_Taken(t *testing.T) {
 			if !ok || !known || cost != want.Cost || cool != float64(want.CoolUses) {
 				t.Errorf("midnight to four: %g and %g, want %g and %d", cost, cool, want.Cost, want.CoolUses)
 			}
+		case FixesJob:
+			s.EndJob(j)
+			list, ok := s.Fixes()
+			if want := plan.Fixes(s.Prepared, nil, new(simulate.Workspace)); !ok || len(list) != len(want) || len(want) == 0 {
+				t.Fatalf("%d fixes, want %d", len(list), len(want))
+			} else {
+				for i := range want {
+					if list[i].To != want[i].To || list[i].Saves != want[i].Saves || list[i].Year.CoolUses != want[i].Year.CoolUses || len(list[i].Brings) != len(want[i].Brings) {
+						t.Errorf("fix %d: %+v, want %+v", i, list[i], want[i])
+					}
+				}
+			}
 		case CurvesJob: // see TestCurves_Taken
 		case HoursJob:
 			better, ok := s.Better()
