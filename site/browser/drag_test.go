@@ -177,7 +177,10 @@ func (b *tab) sameAsNative(base string) {
 		}
 		for j, p := range want {
 			// A thirtieth of a pixel: what is drawn has single precision.
-			if math.Abs(got[j][0]-p.X) > 24e-4 || math.Abs(got[j][1]-p.Y) > 1e-4*strip.Axes[axis[i]].Max {
+			// The band of the hours reaches to the axis' end, which a gesture may have moved up.
+			most := strip.Axes[axis[i]].Max
+			band := (i == curve.WindowWater || i == curve.WindowMoney) && p.Y > 0 && got[j][1] > p.Y
+			if math.Abs(got[j][0]-p.X) > 24e-4 || math.Abs(got[j][1]-p.Y) > 1e-4*most && !band {
 				b.t.Errorf("%s: series %d point %d is %v, natively %v", link, i, j, got[j], p)
 				break
 			}
