@@ -45,5 +45,5 @@ func (c *Page) sunWaits() string {
 	if waits < muchWaits || s.Scenario.Rule != scenario.WholeWindow || !shown(&s.Scenario, scenario.RuleBy) {
 		return ""
 	}
-	return c.View.Words.Text(words.SunWaits, kWh(waits, 0), c.View.Words.Fields[scenario.RuleBy].Choices[scenario.SunFirst])
+	return c.View.Words.Text(words.SunWaits, kWh(waits, 0))
 }

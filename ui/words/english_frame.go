@@ -79,7 +79,7 @@ var englishFrame = []string{
 	FindCool:      "Cool water %[1]d times: %[2]s more",
 	FindLess:      "%[1]s: %[2]s less a year",
 	FindBest:      "No better hours",
-	SunWaits:      "In these hours the modules wait: %[1]s kWh a year. Under Backup hours, “%[2]s” lets them heat.",
+	SunWaits:      "Modules wait meanwhile: %s kWh a year; another rule under Backup hours lets them heat.",
 	FirstPool:     "hot water left;rings: showers",
 	FirstDrops:    "hot water;is used",
 	FirstDrag:     "drag either end:;the grid may heat",

@@ -78,7 +78,7 @@ const (
 	FindCool // args: cool uses, money
 	FindLess // args: hours, money
 	FindBest
-	SunWaits  // args: kWh, rule
+	SunWaits  // args: kWh
 	FirstPool // two lines, as the others
 	FirstDrops
 	FirstDrag

@@ -79,7 +79,7 @@ var spanishFrame = []string{
 	FindCool:      "Agua fría %[1]d veces: %[2]s más",
 	FindLess:      "%[1]s: %[2]s menos al año",
 	FindBest:      "No hay mejores horas",
-	SunWaits:      "En estas horas los módulos esperan: %[1]s kWh al año. En Horas de apoyo, «%[2]s» les deja calentar.",
+	SunWaits:      "Los módulos esperan mientras: %s kWh al año; otra regla en Horas de apoyo les deja calentar.",
 	FirstPool:     "agua caliente;aros: duchas",
 	FirstDrops:    "se usa agua;caliente",
 	FirstDrag:     "arrastra un extremo:;la red calienta",
