@@ -134,7 +134,7 @@ func (c *Page) houseLine() string {
 	s := &c.Store.Scenario
 	p, _ := s.At()
 	f := scenario.FieldOf(scenario.TankLitres)
-	return p.Name + ", " + c.View.Words.Text(words.HouseIn, format.Value(f, s.TankLitres), s.Modules)
+	return p.Name + ", " + c.View.Words.Text(words.HouseIn, format.Value(f, s.TankLitres), s.AllModules())
 }
 
 // cautions says how many things there are to be minded, notes aside.

@@ -1,10 +1,12 @@
 package ui
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
 	"suncask/engine/care"
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 	"suncask/ui/state"
@@ -65,12 +67,10 @@ func (c *House) assumedText(n int) string { return c.Page.View.Words.Text(words.
 
 // minds counts what a card's fields have to be minded for, notes aside.
 func (c *House) minds(i int) (n int) {
+	fields := panels[i].all()
 	for _, f := range c.Page.minded {
-		for _, id := range panels[i].all() {
-			if f.Field == id && f.Severity > care.Note {
-				n++
-				break
-			}
+		if f.Severity > care.Note && slices.Contains(fields, f.Field) {
+			n++
 		}
 	}
 	return n
@@ -113,14 +113,19 @@ func (c *House) line(i int) string {
 		}
 		return choice(scenario.UsesFrom)
 	case RoofPanel:
-		if s.Modules == 0 {
+		all := s.AllModules()
+		if all == 0 {
 			return w.Text(words.CardNoRoof)
 		}
-		return w.Text(words.CardRoof, s.Modules, value(scenario.ModuleW), value(scenario.TiltDeg), c.Page.direction(s.AzimuthDeg))
+		line := w.Text(words.CardRoof, s.Modules, value(scenario.ModuleW), value(scenario.TiltDeg), c.Page.direction(s.AzimuthDeg))
+		if further := all - s.Modules; further > 0 {
+			line += w.Text(words.CardRoofMore, further)
+		}
+		return line
 	case WiringPanel:
 		return w.Text(words.CardWiring, (&Offers{Page: c.Page}).strings(s), choice(scenario.CoupledBy))
 	case TankPanel:
-		loss, _ := c.Page.Store.Prepared.StandingLoss()
+		_, loss := c.Page.Store.Prepared.StandingLoss()
 		return w.Text(words.CardTank, value(scenario.TankLitres), value(scenario.SetC), format.Number(loss, 1))
 	case BackupPanel:
 		hours := c.Page.View.AllHours(c.Page.Store)
@@ -132,7 +137,7 @@ func (c *House) line(i int) string {
 		}
 		return hours
 	case PricesPanel:
-		return w.Text(words.CardPrices, format.PerKWh(s.Price, s.Currency), format.Money(float64(s.Modules)*s.ModuleCost+s.FixedCost, s.Currency))
+		return w.Text(words.CardPrices, format.PerKWh(s.Price, s.Currency), format.Money(plan.SystemCost(s), s.Currency))
 	}
 	return w.Text(words.CardHouses)
 }

@@ -31,10 +31,7 @@ func (s *Savings) AtEqualComfort() float64 {
 
 // SystemCost is what a scenario's system costs today; nothing without modules.
 func SystemCost(s *scenario.Scenario) float64 {
-	modules := 0
-	for _, plane := range s.Planes() {
-		modules += plane.Modules
-	}
+	modules := s.AllModules()
 	if modules == 0 {
 		return 0
 	}

@@ -39,7 +39,7 @@ func (s *Scenario) settleMoney() {
 // UsualPrice is what a kWh usually costs households in the scenario's country, in its currency.
 // known is false where that is not known: it is the example's then, at the rate of exchange.
 func (s *Scenario) UsualPrice() (perKWh float64, known bool) {
-	f, _ := s.At()
+	f, _ := s.located()
 	return s.usualPrice(f.Country)
 }
 

@@ -121,6 +121,14 @@ func (s *Scenario) Planes() [1 + MorePlanes]Plane {
 	return list
 }
 
+// AllModules is how many there are on all planes.
+func (s *Scenario) AllModules() (n int) {
+	for _, plane := range s.Planes() {
+		n += plane.Modules
+	}
+	return n
+}
+
 // WithoutModules is the scenario with none on any plane.
 func (s Scenario) WithoutModules() Scenario {
 	s.Modules = 0
@@ -282,7 +290,7 @@ const LossTestK = 45.0
 // At returns the scenario's place with its own clock and the monthly values that
 // somebody overtyped; ok is false for an unknown place.
 func (s *Scenario) At() (f climate.Found, ok bool) {
-	f, ok = climate.Locate(s.Place)
+	f, ok = s.located()
 	if !ok {
 		return f, false
 	}
@@ -297,7 +305,6 @@ func (s *Scenario) At() (f climate.Found, ok bool) {
 	}
 	if f.Between {
 		f.Name = cmp.Or(s.Town, f.Name)
-		f.PutIn(s.Country)
 	}
 	f.GHI, f.TempC, f.Cold = s.GHI.Over(f.GHI), s.TempC.Over(f.TempC), s.ColdC
 	return f, true

@@ -31,6 +31,7 @@ var englishFrame = []string{
 	CardHome:      "%[1]d people, showers of %[2]s min, %[3]s L/min",
 	CardNoUses:    "No uses",
 	CardRoof:      "%[1]d × %[2]s W, %[3]s° facing %[4]s",
+	CardRoofMore:  "; %d more on other planes",
 	CardNoRoof:    "No modules",
 	CardWiring:    "%[2]s; %[1]s",
 	CardTank:      "%[1]s L at %[2]s °C, loses %[3]s kWh a day",

@@ -29,7 +29,8 @@ const (
 	CardWeather // args: place, kWh/m2 a day
 	CardHome    // args: people, minutes, litres a minute
 	CardNoUses
-	CardRoof // args: modules, watts, tilt, facing
+	CardRoof     // args: modules, watts, tilt, facing
+	CardRoofMore // args: modules on further planes
 	CardNoRoof
 	CardWiring // args: strings, coupling
 	CardTank   // args: litres, degC, kWh

@@ -31,6 +31,7 @@ var spanishFrame = []string{
 	CardHome:      "%[1]d personas, duchas de %[2]s min, %[3]s L/min",
 	CardNoUses:    "Sin usos",
 	CardRoof:      "%[1]d × %[2]s W, %[3]s° hacia %[4]s",
+	CardRoofMore:  "; %d más en otros planos",
 	CardNoRoof:    "Sin módulos",
 	CardWiring:    "%[2]s; %[1]s",
 	CardTank:      "%[1]s L a %[2]s °C, pierde %[3]s kWh al día",
