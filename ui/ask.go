@@ -15,9 +15,7 @@ var asked = [][]scenario.FieldID{{scenario.Place}, {scenario.People}, {scenario.
 // askMine begins the questions.
 func (c *Page) askMine() {
 	c.Question, c.Panel = 0, -1
-	if c.Host != nil {
-		c.Host.Reveal("ask")
-	}
+	c.reveal("ask")
 }
 
 func (c *Ask) ids() []scenario.FieldID { return asked[c.Page.Question] }
@@ -53,9 +51,7 @@ func (c *Ask) skip() {
 // end closes the questions; the focus is back where they were asked for.
 func (c *Ask) end() {
 	c.Page.Question = -1
-	if c.Page.Host != nil {
-		c.Page.Host.Reveal("house")
-	}
+	c.Page.reveal("house")
 }
 
 // back asks the question before.

@@ -62,9 +62,7 @@ func (c *Page) Tick() bool {
 func (c *Page) ShowTank(minute float64) {
 	c.TankMinute = int(math.Round(minute/15)) * 15
 	c.show(TankPanel)
-	if c.Host != nil {
-		c.Host.Reveal("tank-hour")
-	}
+	c.reveal("tank-hour")
 }
 
 // point is the last point of the day's curve up to the hour.

@@ -45,9 +45,7 @@ func (c *Page) playDay() {
 	c.show(TankPanel)
 	c.Playing, c.TankMinute = false, 0
 	c.play()
-	if c.Host != nil {
-		c.Host.Reveal("tank-play")
-	}
+	c.reveal("tank-play")
 }
 
 // explainCost opens the first figure.

@@ -16,9 +16,7 @@ type Explain struct{ Page *Page }
 // showBackup opens the group of the hours.
 func (c *Page) showBackup() {
 	c.show(BackupPanel)
-	if c.Host != nil {
-		c.Host.Reveal(BackupPanel)
-	}
+	c.reveal(BackupPanel)
 }
 
 // ExplainDay opens the cost of the day shown, the figure in the middle of the dial.

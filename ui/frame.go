@@ -58,17 +58,20 @@ func (c *Page) goTo(p Place) {
 		return
 	}
 	c.Place, c.Over = p, NoSheet
-	if c.Host != nil {
-		c.Host.Went(true)
-	}
+	c.went(true)
 }
 
 // openSheet lays a sheet over the page; the browser's Back takes it away.
 func (c *Page) openSheet(s Sheet) {
 	c.Over = s
+	c.went(false)
+	c.reveal("over")
+}
+
+// went tells the browser's history of the place and sheet that are shown now.
+func (c *Page) went(top bool) {
 	if c.Host != nil {
-		c.Host.Went(false)
-		c.Host.Reveal("over")
+		c.Host.Went(top)
 	}
 }
 
@@ -84,19 +87,27 @@ func (c *Page) CloseSheet() {
 	if c.Over == NoSheet {
 		return
 	}
-	from := map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: "figure-cost"}[c.Over]
+	from := openers[c.Over]
 	c.Over = NoSheet
-	if c.Host != nil {
-		c.Host.Went(false)
-		c.Host.Reveal(from)
-	}
+	c.went(false)
+	c.reveal(from)
 }
 
-// Return shows a place and a sheet that the browser's Back came to.
+// openers are the buttons by which sheets are opened.
+var openers = map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: "figure-cost"}
+
+// Return shows a place and a sheet that the browser's Back or Forward came to.
 func (c *Page) Return(p Place, s Sheet) {
-	if p >= DayPlace && p <= AdvicePlace && s >= NoSheet && s <= FigureSheet {
-		c.Place, c.Over = p, s
+	if p < DayPlace || p > AdvicePlace || s < NoSheet || s > FigureSheet {
+		return
 	}
+	switch {
+	case s != NoSheet:
+		c.reveal("over")
+	case c.Over != NoSheet:
+		c.reveal(openers[c.Over])
+	}
+	c.Place, c.Over = p, s
 }
 
 // themes are the page's lights, by their values on the device.
@@ -113,7 +124,7 @@ func (c *Page) setTheme(value string) {
 }
 
 func (c *Page) print() {
-	c.Over = NoSheet
+	c.CloseSheet()
 	if c.Host != nil {
 		c.Host.Print()
 	}
@@ -157,9 +168,7 @@ func (c *Page) cautions() string {
 // showCare shows what is to be minded.
 func (c *Page) showCare() {
 	c.goTo(AdvicePlace)
-	if c.Host != nil {
-		c.Host.Reveal("care")
-	}
+	c.reveal("care")
 }
 
 // since says what the last edit changed, else what the figures are of.

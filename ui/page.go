@@ -41,7 +41,7 @@ type Host interface {
 	Beside(link string) *state.Store // opens one beside the present one, likewise
 	Update()                         // takes the newer version of the page
 	Reveal(id string)                // brings an element into sight once the page is rendered
-	Went(top bool)                   // another place or sheet is shown: one the browser's Back returns from; top: from its beginning
+	Went(top bool)                   // another place or sheet is shown: the browser's Back returns from it, and to no sheet that was closed; top: from its beginning
 	Light(theme string)              // auto, light or dark
 	Print()
 }
@@ -141,11 +141,6 @@ func (c *Page) typed(event vugu.DOMEvent, id scenario.FieldID) {
 	c.changed()
 }
 
-func (c *Page) confirm(id scenario.FieldID) {
-	c.Store.Confirm(id)
-	c.changed()
-}
-
 func (c *Page) typedEdge(event vugu.DOMEvent, grip int) {
 	c.Store.TypeEdge(grip/2, dial.Part(grip%2), event.PropString("target", "value"))
 	c.changed()
@@ -184,9 +179,7 @@ func (c *Page) change() {
 		return
 	}
 	c.show(HomePanel)
-	if c.Host != nil {
-		c.Host.Reveal(HomePanel)
-	}
+	c.reveal(HomePanel)
 }
 
 func (c *Page) findHours() {

@@ -164,9 +164,7 @@ func (c *Yearly) onDial() {
 	c.Page.Store.ShowDay(c.Page.DayShown)
 	c.Page.showDay(-1)
 	c.Page.goTo(DayPlace)
-	if c.Page.Host != nil {
-		c.Page.Host.Reveal("month-back")
-	}
+	c.Page.reveal("month-back")
 }
 
 func (c *Yearly) dayName() string { return c.Page.date(c.Page.DayShown) }

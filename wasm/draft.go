@@ -41,13 +41,16 @@ func (a *app) listenDrafts() {
 }
 
 // later does something in a turn of its own.
-func (a *app) later(do func()) {
+func (a *app) later(do func()) { a.after(0, do) }
+
+// after does something in so many milliseconds.
+func (a *app) after(ms int, do func()) {
 	var turn js.Func
 	turn = a.guarded(func(js.Value) {
 		turn.Release()
 		do()
 	})
-	a.window.Call("setTimeout", turn, 0)
+	a.window.Call("setTimeout", turn, ms)
 }
 
 func isText(box js.Value) bool { return box.Get("type").String() == "text" }

@@ -113,8 +113,9 @@ type app struct {
 	reading          int                    // counts weather files, so that a newer one ends an older
 	reveal           string                 // id of an element to bring into sight
 	top              bool                   // the page is to be shown from its beginning
-	better           js.Func                // looks for the best hours unasked
-	betterFor        string                 // the house that it looks at, or looked at last
+	history          history
+	better           js.Func // looks for the best hours unasked
+	betterFor        string  // the house that it looks at, or looked at last
 	betterTimer      js.Value
 	curves           js.Func // asks for the curves of the open card
 	curvesTimer      js.Value

@@ -20,14 +20,21 @@ func (a *app) listenPlaces() {
 		})
 	}
 	a.on(a.window, "popstate", func(e js.Value) {
-		state := e.Get("state")
-		if !state.Truthy() || state.Get("place").Type() != js.TypeNumber {
-			return // an address that was typed
+		place, sheet, ours := entryOf(e.Get("state"))
+		was := a.history
+		a.history = resting
+		switch {
+		case was == leavingOn:
+			a.enterHere()
+		case was == leaving:
+			a.putAddress() // an earlier entry has the house of then
+		case ours: // and not an address that was typed
+			a.page.Return(place, sheet)
+			a.putAddress()
+			a.render()
 		}
-		a.page.Return(ui.Place(state.Get("place").Int()), ui.Sheet(state.Get("sheet").Int()))
-		a.putAddress() // an earlier entry has the house of then
-		a.render()
 	})
+	a.window.Get("history").Call("replaceState", a.here(), "", a.window.Get("location").Get("hash").String())
 	close := func() {
 		if a.page.Over != ui.NoSheet {
 			a.page.CloseSheet()
@@ -59,15 +66,48 @@ func (a *app) columns() (n int8) {
 	return n
 }
 
-// Went makes the place and sheet shown an entry of the browser's history.
+// history is whether the page leaves an entry of the browser's history, which comes to pass
+// some time after it is asked for.
+type history int8
+
+const (
+	resting history = iota
+	leaving
+	leavingOn // and enters another one then
+)
+
+// Went brings the browser's history to the place and sheet shown: an entry of its own, in the
+// stead of that of a sheet. A closed sheet's entry is left for the one that it was opened from.
 func (a *app) Went(top bool) {
-	a.window.Get("history").Call("pushState", a.here(), "", a.window.Get("location").Get("hash").String())
-	if top {
-		a.top = true
+	a.top = a.top || top
+	place, sheet, ours := entryOf(a.window.Get("history").Get("state"))
+	switch {
+	case a.history != resting:
+		a.history = leavingOn
+	case !ours || sheet == ui.NoSheet:
+		a.enterHere()
+	case a.page.Over == ui.NoSheet && a.page.Place == place:
+		a.history = leaving
+		a.window.Get("history").Call("back")
+	default:
+		a.putAddress()
 	}
 }
 
-// here is what Back returns to.
+// entryOf reads what here wrote; ours is false for anything else.
+func entryOf(state js.Value) (place ui.Place, sheet ui.Sheet, ours bool) {
+	if !state.Truthy() || state.Get("place").Type() != js.TypeNumber {
+		return 0, 0, false
+	}
+	return ui.Place(state.Get("place").Int()), ui.Sheet(state.Get("sheet").Int()), true
+}
+
+// enterHere makes what is shown an entry.
+func (a *app) enterHere() {
+	a.window.Get("history").Call("pushState", a.here(), "", "#"+a.written)
+}
+
+// here is what Back returns to: see entryOf.
 func (a *app) here() map[string]any {
 	return map[string]any{"place": int(a.page.Place), "sheet": int(a.page.Over)}
 }
@@ -107,4 +147,4 @@ func (a *app) dark() bool {
 }
 
 // Print prints the page, once it is rendered.
-func (a *app) Print() { a.window.Call("setTimeout", a.window.Get("suncaskPrint"), 50) }
+func (a *app) Print() { a.after(50, func() { a.window.Call("print") }) }

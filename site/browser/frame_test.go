@@ -149,5 +149,30 @@ func TestFrame_Back(t *testing.T) {
 	if b.value("out-cost-year") == 0 {
 		t.Error("no figures")
 	}
+
+	// What was closed is not come back to, however it was closed; what it led to is.
+	for _, close := range []string{
+		`document.getElementById('over-close').click()`,
+		`document.dispatchEvent(new KeyboardEvent('keydown', {key: 'Escape', bubbles: true}))`,
+	} {
+		b.run(chromedp.Click("#place-year", chromedp.ByQuery))
+		at("year", false)
+		b.run(chromedp.Click("#menu", chromedp.ByQuery))
+		at("year", true)
+		b.run(chromedp.Click("#menu-how", chromedp.ByQuery))
+		b.until(`document.querySelector('.how') !== null`)
+		b.eval(`(`+close+`, 1)`, new(int))
+		at("year", false)
+		b.until(`history.state.sheet === 0`)
+		b.eval(`(history.back(), 1)`, new(int))
+		at("day", false)
+	}
+	b.run(chromedp.Click("#menu", chromedp.ByQuery))
+	at("day", true)
+	b.eval(`(document.getElementById('over-close').click(), document.getElementById('place-house').click(), 1)`, new(int))
+	at("house", false)
+	b.until(`history.state.place === 1 && history.state.sheet === 0`)
+	b.eval(`(history.back(), 1)`, new(int))
+	at("day", false)
 	b.clean()
 }

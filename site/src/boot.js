@@ -10,7 +10,6 @@ window.suncaskPicture = picture
 window.suncaskChoose = choose
 window.suncaskTowns = towns
 window.suncaskZone = zone
-window.suncaskPrint = () => window.print()
 try { state.theme = localStorage.getItem('suncask theme') ?? 'auto' } catch {}
 window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 
