@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"suncask/engine/care"
-	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 	"suncask/ui/state"
@@ -88,9 +87,9 @@ type row struct {
 	findings                  []care.Finding
 	chosen                    int
 	assumed, decimal, isPlace bool
-	text                      bool        // no number and no time
-	compass                   []string    // directions to turn to, of an azimuth
-	span                      *plan.Range // of a slider, nil for none
+	text                      bool     // no number and no time
+	compass                   []string // directions to turn to, of an azimuth
+	span                      *spanned // of a slider, nil for none
 }
 
 // rows are the fields of the open panel.
@@ -153,9 +152,7 @@ func (c *Card) rowsOf(fields []scenario.FieldID) []row {
 		if id == scenario.AzimuthDeg || id == scenario.Face2 || id == scenario.Face3 || id == scenario.Face4 {
 			r.compass, r.chosen = c.Page.compass(), int(f.Get(&s.Scenario)/45+0.5)%8
 		}
-		if span, ok := plan.RangeOf(id); ok {
-			r.span = &span
-		}
+		r.span = c.Page.spanOf(id)
 		if f.Unit.IsMoney() {
 			r.unit = strings.TrimSpace(s.Scenario.Currency + " " + r.unit)
 		}

@@ -14,15 +14,26 @@ import (
 
 // A slider stands over the curve of what each of its values would cost a year.
 
-// curve is a part of the picture: the line, the area under it, bars where water runs cool.
-func (c *Row) curve(part int) string {
-	points, _ := c.Page.Store.Curve(c.R.id)
-	line, area, bars := foresight.Curve(points, c.R.span.From, c.R.span.To(), c.Page.Store.Scenario.AcceptUses)
-	return [3]string{line, area, bars}[part]
+// spanned is the range of a field's slider with the picture behind it.
+type spanned struct {
+	plan.Range
+	line, area, bars string // the curve, the area under it, bars where water runs cool
+	stale            bool   // it is of the house before the last edit
+}
+
+// spanOf is nil of a field that has no slider.
+func (c *Page) spanOf(id scenario.FieldID) *spanned {
+	r, ok := plan.RangeOf(id)
+	if !ok {
+		return nil
+	}
+	points, stale := c.Store.Curve(id)
+	line, area, bars := foresight.Curve(points, r.From, r.To(), c.Store.Scenario.AcceptUses)
+	return &spanned{r, line, area, bars, stale}
 }
 
 func (c *Row) curveClass() string {
-	if _, stale := c.Page.Store.Curve(c.R.id); stale {
+	if c.R.span.stale {
 		return "curve stale"
 	}
 	return "curve"

@@ -90,15 +90,12 @@ func (c *Yearly) frame() string {
 }
 
 func (c *Yearly) levels() []string {
-	paths, _ := calendar.Paths(&c.Page.Store.Results.Year)
+	paths := calendar.Bought(&c.Page.Store.Results.Year)
 	return paths[:]
 }
 
 // coolDays are strokes across the days on which a use ran cool.
-func (c *Yearly) coolDays() string {
-	_, cool := calendar.Paths(&c.Page.Store.Results.Year)
-	return cool
-}
+func (c *Yearly) coolDays() string { return calendar.Cool(&c.Page.Store.Results.Year) }
 
 func levelClass(i int) string { return "bought-" + strconv.Itoa(i) }
 

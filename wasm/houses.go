@@ -61,14 +61,7 @@ func (a *app) Beside(link string) *state.Store {
 
 // last is the link of the house that somebody last changed on this device; empty if there
 // is none.
-func (a *app) last() (link string) {
-	a.storage(func(s js.Value) {
-		if text := s.Call("getItem", lastHouse); text.Type() == js.TypeString {
-			link = text.String()
-		}
-	})
-	return link
-}
+func (a *app) last() string { return a.kept(lastHouse) }
 
 // openFirst opens the address's house, else the one last changed here. An address's house
 // that is another leaves the last one an undo away.

@@ -114,11 +114,9 @@ type app struct {
 	reveal           string                 // id of an element to bring into sight
 	top              bool                   // the page is to be shown from its beginning
 	history          history
-	better           js.Func // looks for the best hours unasked
-	betterFor        string  // the house that it looks at, or looked at last
-	betterTimer      js.Value
-	curves           js.Func // asks for the curves of the open card
-	curvesTimer      js.Value
+	better           rest   // then the best hours are looked for unasked
+	betterFor        string // the house of which, now or last
+	curves           rest   // then the curves of the open card are asked for
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark

@@ -34,7 +34,7 @@ func (a *app) listenPlaces() {
 			a.render()
 		}
 	})
-	a.window.Get("history").Call("replaceState", a.here(), "", a.window.Get("location").Get("hash").String())
+	a.window.Get("history").Call("replaceState", a.here(), "") // the first entry
 	close := func() {
 		if a.page.Over != ui.NoSheet {
 			a.page.CloseSheet()
@@ -125,16 +125,6 @@ func (a *app) Light(theme string) {
 	a.document.Get("documentElement").Get("dataset").Set("theme", theme)
 	a.storage(func(s js.Value) { s.Call("setItem", themeKey, theme) })
 	clear(a.charts.mounted)
-}
-
-// kept is what the device keeps under a key, nothing where it keeps nothing.
-func (a *app) kept(key string) (value string) {
-	a.storage(func(s js.Value) {
-		if v := s.Call("getItem", key); v.Type() == js.TypeString {
-			value = v.String()
-		}
-	})
-	return value
 }
 
 // dark tells which light the page is in.

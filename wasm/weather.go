@@ -122,13 +122,19 @@ func (a *app) findRecord(store *state.Store) {
 	if key == "" {
 		return
 	}
+	if r := recordOf(a.kept(recordName(key))); r != nil {
+		store.Keep(r)
+	}
+}
+
+// kept is what the device keeps under a key, nothing where it keeps nothing.
+func (a *app) kept(key string) (value string) {
 	a.storage(func(s js.Value) {
-		if text := s.Call("getItem", recordName(key)); text.Type() == js.TypeString {
-			if r := recordOf(text.String()); r != nil {
-				store.Keep(r)
-			}
+		if v := s.Call("getItem", key); v.Type() == js.TypeString {
+			value = v.String()
 		}
 	})
+	return value
 }
 
 // storage uses the device's storage; where it is blocked or full, nothing happens.

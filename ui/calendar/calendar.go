@@ -23,9 +23,8 @@ const (
 // Levels of what a day buys: nothing, and quarters of the most.
 const Levels = 5
 
-// Paths are the days of each level, as SVG paths, and a stroke across those on which a use ran
-// cool.
-func Paths(y *simulate.Year) (paths [Levels]string, cool string) {
+// Bought are the days of each level, as SVG paths.
+func Bought(y *simulate.Year) (paths [Levels]string) {
 	most := Most(y)
 	for day := range y.Day {
 		x, top := corner(day)
@@ -33,13 +32,20 @@ func Paths(y *simulate.Year) (paths [Levels]string, cool string) {
 		if bought := y.Day[day].BoughtJ; bought > 0 && most > 0 {
 			level = max(1, min(Levels-1, int(math.Ceil(bought/most*(Levels-1)))))
 		}
-		at := "M" + strconv.Itoa(x) + " " + strconv.Itoa(top)
-		paths[level] += at + "h8v14h-8z"
+		paths[level] += "M" + strconv.Itoa(x) + " " + strconv.Itoa(top) + "h8v14h-8z"
+	}
+	return paths
+}
+
+// Cool is a stroke across each day on which a use ran cool.
+func Cool(y *simulate.Year) (path string) {
+	for day := range y.Day {
 		if y.Day[day].CoolUses > 0 {
-			cool += "M" + strconv.Itoa(x+1) + " " + strconv.Itoa(top+13) + "l6 -12"
+			x, top := corner(day)
+			path += "M" + strconv.Itoa(x+1) + " " + strconv.Itoa(top+13) + "l6 -12"
 		}
 	}
-	return paths, cool
+	return path
 }
 
 // Most is what the day of most buys, J.

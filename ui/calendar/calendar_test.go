@@ -22,13 +22,13 @@ func TestDayAt_Property(t *testing.T) {
 	}
 }
 
-func TestPaths_Count(t *testing.T) {
+func TestBoughtAndCool_Count(t *testing.T) {
 	y := new(simulate.Year)
 	for day, bought := range map[int]float64{3: 8, 4: 2, 5: 2.1, 200: 6, 201: 0.01} {
 		y.Day[day].BoughtJ = bought
 	}
 	y.Day[200].CoolUses, y.Day[300].CoolUses = 2, 1
-	paths, cool := Paths(y)
+	paths, cool := Bought(y), Cool(y)
 	for level, want := range []int{360, 2, 1, 1, 1} {
 		if got := strings.Count(paths[level], "M"); got != want {
 			t.Errorf("level %d: %d days, want %d", level, got, want)
@@ -37,7 +37,8 @@ func TestPaths_Count(t *testing.T) {
 	if strings.Count(cool, "M") != 2 {
 		t.Errorf("strokes %s", cool)
 	}
-	if paths, cool := Paths(new(simulate.Year)); strings.Count(paths[0], "M") != 365 || cool != "" {
+	none := new(simulate.Year)
+	if paths, cool := Bought(none), Cool(none); strings.Count(paths[0], "M") != 365 || cool != "" {
 		t.Error("a year of nothing")
 	}
 }

@@ -28,6 +28,12 @@ func (w Window) Edge(p Part) int {
 // Length in minutes.
 func (w Window) Length() int { return Length(w.Start, w.End, w.AllDay) }
 
+// Holds tells whether a minute of the day, 0 to 1440, is in the window.
+func (w Window) Holds(minute float64) bool {
+	from, to := float64(w.Start), float64(w.Start+w.Length())
+	return w.AllDay || minute >= from && minute < to || minute+DayMinutes < to
+}
+
 // Turn is a drag in progress: relative, in minutes that the finger has turned
 // about the centre. Dragging an edge onto the other stops there (no backup),
 // dragging it round the other way stops at all day; both hold until the finger

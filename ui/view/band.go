@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"suncask/ui/band"
-	"suncask/ui/dial"
 	"suncask/ui/state"
 	"suncask/ui/words"
 )
@@ -22,7 +21,7 @@ func (v *View) band(s *state.Store) {
 	windows := s.Windows()
 	list := band.Of(s.Results.Day.Trace.Points, func(minute float64) bool {
 		for _, w := range windows {
-			if w.AllDay || w.Length() > 0 && within(minute, w) {
+			if w.Holds(minute) {
 				return true
 			}
 		}
@@ -38,10 +37,4 @@ func (v *View) band(s *state.Store) {
 		v.set(id+"-word", "x", x)
 		v.set(id+"-word", "", word)
 	}
-}
-
-// within tells whether a window holds a minute.
-func within(minute float64, w dial.Window) bool {
-	from, to := float64(w.Start), float64(w.Start+w.Length())
-	return minute >= from && minute < to || minute+dial.DayMinutes < to
 }
