@@ -33,10 +33,11 @@ func build() error {
 	if err := os.MkdirAll(dist, 0o755); err != nil {
 		return err
 	}
-	for _, name := range []string{"suncask.css", "manifest.webmanifest"} {
-		if err := copyFile(filepath.Join("site/static", name), filepath.Join(dist, name)); err != nil {
-			return err
-		}
+	if err := stylesheet(); err != nil {
+		return err
+	}
+	if err := copyFile("site/static/manifest.webmanifest", filepath.Join(dist, "manifest.webmanifest")); err != nil {
+		return err
 	}
 	if err := copyFile("engine/climate/places.csv", filepath.Join(dist, "places.csv")); err != nil {
 		return err

@@ -29,14 +29,14 @@ var pictures = []picture{
 // icons draws the icons and the preview of shared links from the dial, as SVG files that
 // site/src/icons.mjs turns into pictures.
 func icons() error {
-	css, err := os.ReadFile("site/static/suncask.css")
+	css, err := os.ReadFile(tokens)
 	if err != nil {
 		return err
 	}
 	colour := func(token string) string {
 		found := regexp.MustCompile(`--` + token + `: (?:light-dark\()?(#[0-9a-f]+)`).FindSubmatch(css) // the first is the light one
 		if found == nil {
-			err = fmt.Errorf("suncask.css has no colour %s", token)
+			err = fmt.Errorf("%s has no colour %s", tokens, token)
 			return ""
 		}
 		return string(found[1])
