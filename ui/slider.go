@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"math"
 	"strconv"
 
 	"github.com/vugu/vugu"
@@ -17,8 +18,9 @@ import (
 // spanned is the range of a field's slider with the picture behind it.
 type spanned struct {
 	plan.Range
-	line, area, bars string // the curve, the area under it, bars where water runs cool
-	stale            bool   // it is of the house before the last edit
+	line, area, bars string  // the curve, the area under it, bars where water runs cool
+	least, most      float64 // money of a year along the curve
+	stale            bool    // it is of the house before the last edit
 }
 
 // spanOf is nil of a field that has no slider.
@@ -29,7 +31,11 @@ func (c *Page) spanOf(id scenario.FieldID) *spanned {
 	}
 	points, stale := c.Store.Curve(id)
 	line, area, bars := foresight.Curve(points, r.From, r.To(), c.Store.Scenario.AcceptUses)
-	return &spanned{r, line, area, bars, stale}
+	least, most := math.Inf(1), math.Inf(-1)
+	for _, p := range points {
+		least, most = math.Min(least, p.Cost), math.Max(most, p.Cost)
+	}
+	return &spanned{r, line, area, bars, least, most, stale}
 }
 
 func (c *Row) curveClass() string {
@@ -58,7 +64,27 @@ func (c *Row) step() string {
 
 func (c *Row) at() string { return format.Exact(scenario.FieldOf(c.R.id).Get(&c.Page.Store.Scenario)) }
 
-func (c *Row) end(v float64) string { return format.Value(scenario.FieldOf(c.R.id), v) }
+// end is a value at the slider's end; a long unit stands above already.
+func (c *Row) end(v float64) string {
+	text := format.Value(scenario.FieldOf(c.R.id), v)
+	if c.R.unit != "" && !c.R.longUnit() {
+		text += format.Space + c.R.unit
+	}
+	return text
+}
+
+// scale says between which sums the curve runs, and what its bars are.
+func (c *Row) scale() string {
+	span, s, w := c.R.span, &c.Page.Store.Scenario, c.Page.View.Words
+	if span.line == "" {
+		return ""
+	}
+	text := w.Text(words.CurveSays, format.Money(span.least, s.Currency), format.Money(span.most, s.Currency))
+	if span.bars != "" {
+		text += w.Text(words.CurveBars, s.AcceptUses)
+	}
+	return text
+}
 
 // says is what a screen reader hears of the slider: its value and what the year comes to.
 func (c *Row) says() string {

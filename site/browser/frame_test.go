@@ -110,6 +110,7 @@ func TestFrame_EffectInSight(t *testing.T) {
 				t.Errorf("the line says %q", text)
 			}
 			b.until(`document.querySelector('.curve-line').getAttribute('d').length > 60`) // the curve behind the slider
+			b.until(`/^Curve: EUR.\d+ to EUR.\d+ a year/.test(document.getElementById('field-tank-scale').textContent)`)
 			b.run(chromedp.Click("#since-undo", chromedp.ByQuery))
 			b.until(`location.hash.includes('tank=200')`)
 			if got := b.value("out-cost-year"); got != before {

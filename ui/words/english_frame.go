@@ -85,6 +85,8 @@ var englishFrame = []string{
 	FirstDrops:    "hot water;is used",
 	FirstDrag:     "drag either end:;the grid may heat",
 	FirstSun:      "sun,;hour by hour",
+	CurveSays:     "Curve: %[1]s to %[2]s a year",
+	CurveBars:     "; barred: over %d cool uses",
 	SliderSays:    "%[1]s: %[2]s a year, %[3]s",
 	BandSun:       "sun heats",
 	BandGrid:      "grid heats",

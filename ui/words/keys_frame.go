@@ -85,6 +85,8 @@ const (
 	FirstDrag
 	FirstSun
 	SliderSays // args: value, money, cool days
+	CurveSays  // args: least and most money
+	CurveBars  // args: cool uses accepted
 	BandSun
 	BandGrid
 	BandEnough

@@ -85,6 +85,8 @@ var spanishFrame = []string{
 	FirstDrops:    "se usa agua;caliente",
 	FirstDrag:     "arrastra un extremo:;la red calienta",
 	FirstSun:      "sol,;hora a hora",
+	CurveSays:     "Curva: de %[1]s a %[2]s al año",
+	CurveBars:     "; rayado: más de %d usos fríos",
 	SliderSays:    "%[1]s: %[2]s al año, %[3]s",
 	BandSun:       "calienta el sol",
 	BandGrid:      "calienta la red",
