@@ -3,6 +3,7 @@ package ui
 import (
 	"math"
 	"strings"
+	"unicode/utf8"
 
 	"suncask/engine/scenario"
 )
@@ -18,14 +19,15 @@ func (r row) class() string {
 	switch {
 	case r.isPlace || len(r.choices) > 0 || r.span != nil || r.text:
 		return "field whole"
-	case r.problem != "" || len(r.findings) > 0:
+	case r.problem != "" || len(r.findings) > 0 || utf8.RuneCountInString(r.value) > 5:
 		return "field whole"
 	}
 	return "field"
 }
 
-// longUnit tells whether the unit stands beside the name: in the box it would leave no room.
-func (r row) longUnit() bool { return len([]rune(r.unit)) > 4 }
+// longUnit tells whether the unit stands beside the name: in the box it would leave no room for
+// five digits.
+func (r row) longUnit() bool { return utf8.RuneCountInString(r.unit) > 2 }
 
 // nameClass hides a name that stands there already as the button that explains it.
 func (r row) nameClass() string {

@@ -15,7 +15,7 @@ var (
 
 // layout lists what a stranger would stumble over: what is wider than the screen, letters under
 // 12 px, texts of pictures upon each other, targets under 44 px on a phone (24 px in a row of
-// others: WCAG 2.2, 2.5.8), figures out of sight, charts that leave their box empty.
+// others: WCAG 2.2, 2.5.8), figures out of sight, charts that leave their box empty, values cut off.
 const layout = `(() => {
 	const out = []
 	if (document.documentElement.dataset.state !== 'ready') out.push('stopped: ' + document.getElementById('trouble').textContent.slice(0, 900))
@@ -53,6 +53,7 @@ const layout = `(() => {
 		const r = e.getBoundingClientRect()
 		if (shown(e) && !e.closest('p, table, .label, dl') && (r.height < 24 || r.width < 24)) out.push('small target: ' + (e.id || e.textContent.slice(0, 20)) + ' ' + Math.round(r.width) + ' x ' + Math.round(r.height))
 	}
+	for (const e of document.querySelectorAll('input:not([type=range]):not([type=file])')) if (shown(e) && e.scrollWidth > e.clientWidth) out.push('cut off: ' + e.id + ' ' + e.value)
 	return [...new Set(out)].slice(0, 12)
 })()`
 
@@ -71,7 +72,7 @@ func TestFrame_LaidOut(t *testing.T) {
 	for _, s := range []screen{{"narrow", 320, 640, true, false}, phone, {"phone-390", 390, 844, true, true}, tablet, wide, {"wide-1920", 1920, 1080, false, true}} {
 		for _, lang := range []string{"en", "es"} {
 			t.Run(s.name+"-"+lang, func(t *testing.T) {
-				b := start(t, s)
+				b, more := start(t, s), false
 				b.open("?lang=" + lang + "#v=2&place=oslo&modules=3&tank=150&backup=1445-1815")
 				for _, p := range everyPlace {
 					b.run(place(p))
@@ -82,6 +83,10 @@ func TestFrame_LaidOut(t *testing.T) {
 					b.run(card("#panel-" + id))
 					b.frame()
 					b.laidOut("card " + id)
+					if b.eval(`(() => { const more = document.getElementById('more'); more?.click(); return more !== null })()`, &more); more {
+						b.frame()
+						b.laidOut("all of card " + id)
+					}
 				}
 				b.shot("frame-" + s.name + "-" + lang)
 				b.clean()
