@@ -5,6 +5,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"go/ast"
 	"go/parser"
@@ -206,5 +207,9 @@ func prerender() (string, error) {
 	if err := renderer.Render(env.RunBuild(page)); err != nil {
 		return "", err
 	}
-	return out.String(), nil
+	before, after, ok := strings.Cut(out.String(), ` id="strip">`)
+	if !ok {
+		return "", errors.New("the page has no strip")
+	}
+	return before + ` id="strip">` + chart.Sketch(page.View.Strip(page.Store)) + after, nil
 }

@@ -23,7 +23,7 @@ const otherWaterK = 3.0
 // where the house or its hours are others, never in a drag.
 func (c *Page) waterNote() string {
 	s, w := c.Store, c.View.Words
-	at := mindedAt{s.Prepared, s.Scenario}
+	at := mindedAt{house: s.Prepared, scenario: s.Scenario}
 	if at != c.water.at {
 		bought := s.Results.Year.Total.BoughtJ
 		if c.water.year == nil {

@@ -18,7 +18,24 @@ type Landscape struct{ Page *Page }
 type landShapes struct {
 	of    *landscape.Map
 	known int
+	in    landscape.Frame
 	paths [landscape.Levels + 1]string
+}
+
+// landFrame is which lengths the landscape shows.
+func (c *Page) landFrame() landscape.Frame {
+	if c.AllLengths {
+		return landscape.All
+	}
+	return landscape.Short
+}
+
+// lengths names the button that shows the others.
+func (c *Landscape) lengths() string {
+	if c.Page.AllLengths {
+		return c.Page.T(words.LandShort)
+	}
+	return c.Page.T(words.LandAll)
 }
 
 // LandPaths are the shades of the landscape, and what misses the promise.
@@ -27,9 +44,10 @@ func (c *Page) LandPaths() *[landscape.Levels + 1]string {
 	if !ok {
 		return new([landscape.Levels + 1]string)
 	}
-	if k := &c.landKept; k.of != m || k.known != m.Known {
-		shades, missed := m.Paths()
-		*k = landShapes{of: m, known: m.Known}
+	f := c.landFrame()
+	if k := &c.landKept; k.of != m || k.known != m.Known || k.in != f {
+		shades, missed := f.Paths(m)
+		*k = landShapes{of: m, known: m.Known, in: f}
 		copy(k.paths[:], shades[:])
 		k.paths[landscape.Levels] = missed
 	}
@@ -49,7 +67,7 @@ func landID(i int) string { return "land-" + strconv.Itoa(i) }
 func (c *Landscape) shape(i int) string { return c.Page.LandPaths()[i] }
 
 func (c *Landscape) frame() string {
-	return "0 0 " + strconv.Itoa(landscape.Width) + " " + strconv.Itoa(landscape.Height)
+	return "0 0 " + strconv.Itoa(landscape.Width) + " " + strconv.Itoa(c.Page.landFrame().Height())
 }
 
 // class hides the picture while there is none.
@@ -62,7 +80,7 @@ func (c *Landscape) class() string {
 
 // LandTapped takes the hours at a point of the picture, in its units.
 func (c *Page) LandTapped(x, y float64) {
-	if w, ok := landscape.WindowAt(x, y); ok {
+	if w, ok := c.landFrame().WindowAt(x, y); ok {
 		c.Store.GoTo(w)
 		c.changed()
 	}
@@ -75,7 +93,10 @@ func (c *Landscape) here() string {
 		return ""
 	}
 	w := plan.Window{Start: b.Start / plan.StepMinutes, Steps: b.Length() / plan.StepMinutes}
-	x, y := landscape.Middle(w)
+	x, y, ok := c.Page.landFrame().Middle(w)
+	if !ok {
+		return ""
+	}
 	return "M" + svgNumber(x-7) + " " + svgNumber(y) + "h14M" + svgNumber(x) + " " + svgNumber(y-7) + "v14"
 }
 
@@ -86,7 +107,10 @@ func (c *Landscape) best() (x, y float64) {
 	if !ok || math.IsNaN(m.LeastCost) {
 		return -20, -20
 	}
-	return landscape.Middle(m.Least)
+	if x, y, ok = c.Page.landFrame().Middle(m.Least); !ok {
+		return -20, -20
+	}
+	return x, y
 }
 
 func (c *Landscape) bestX() string { x, _ := c.best(); return svgNumber(x) }
@@ -95,11 +119,11 @@ func (c *Landscape) bestY() string { _, y := c.best(); return svgNumber(y) }
 
 // marks are the hours along both sides.
 func (c *Landscape) marks() (list []textMark) {
+	f := c.Page.landFrame()
 	for h := 0; h <= 24; h += 6 {
-		x, y := landscape.Middle(plan.Window{Start: h * 60 / plan.StepMinutes, Steps: h * 60 / plan.StepMinutes})
-		hour := strconv.Itoa(h)
-		list = append(list, textMark{"land-hour", svgNumber(x), strconv.Itoa(landscape.Height - 8), hour},
-			textMark{"land-length", strconv.Itoa(landscape.Left - 6), svgNumber(y + 4), hour})
+		x, y, _ := f.Middle(plan.Window{Start: h * 60 / plan.StepMinutes, Steps: f.Hours() * h / 24 * 60 / plan.StepMinutes})
+		list = append(list, textMark{"land-hour", svgNumber(x), strconv.Itoa(f.Height() - 8), strconv.Itoa(h)},
+			textMark{"land-length", strconv.Itoa(landscape.Left - 6), svgNumber(y + 4), strconv.Itoa(f.Hours() * h / 24)})
 	}
 	return list
 }

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"suncask/engine/plan"
@@ -55,7 +57,7 @@ func (c *Offers) sheet() *sheet {
 	return sh
 }
 
-// bestByModules keeps of each number of modules the best offer.
+// bestByModules keeps of each number of modules the best offer, in their order.
 func bestByModules(list []plan.Offer) (best []plan.Offer) {
 	at := map[int]int{}
 	for _, o := range list {
@@ -67,6 +69,7 @@ func bestByModules(list []plan.Offer) (best []plan.Offer) {
 			best[i] = o
 		}
 	}
+	slices.SortFunc(best, func(a, b plan.Offer) int { return cmp.Compare(a.To.Modules, b.To.Modules) })
 	return best
 }
 

@@ -58,6 +58,7 @@ type Page struct {
 	Theme       string           // auto, light or dark
 	HelpOf      string           // the field whose explanation is open
 	TableOpen   string           // the table that is shown beside its picture
+	AllLengths  bool             // the landscape shows windows of every length, not only short ones
 	MonthRead   int              // the month that is read below the year, -1: the one that tells most
 	Panel       int              // open card, -1 none
 	entry       state.Entry      // whose group was opened

@@ -9,6 +9,7 @@ import (
 	"github.com/vugu/vugu"
 	"github.com/vugu/vugu/staticrender"
 
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/dial"
 	"suncask/ui/state"
@@ -205,7 +206,7 @@ func TestPage_NoUses(t *testing.T) {
 		}
 		for j := range state.JobCount {
 			n := 0
-			for range state.Work(j, s.BeginJob(j), nil) {
+			for range state.Work(j, plan.Whole, s.BeginJob(j), nil) {
 				if n++; n == 12 {
 					break
 				}

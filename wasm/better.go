@@ -10,8 +10,9 @@ import (
 )
 
 // restMs is how long the page rests after an edit before the best hours are looked for unasked,
-// curvesMs how long before the curves of the open card are drawn anew.
-const restMs, curvesMs = 2000, 250
+// curvesMs how long before the curves of the open card are drawn anew,
+// and stepsMs how long before the years with both kinds of converter are compared.
+const restMs, curvesMs, stepsMs = 2000, 250, 500
 
 // rest waits until nothing has happened for a while, then does what it was begun for first.
 type rest struct {
@@ -68,6 +69,19 @@ func (a *app) askCurves() {
 		}
 		if link, some := a.store.BeginCurves(a.page.Ranged()); some {
 			a.Start(state.CurvesJob, link)
+		}
+	})
+}
+
+// askSteps lets a worker compare both kinds of converter where a finding asks.
+func (a *app) askSteps() {
+	if !a.page.StepsOpen() {
+		a.steps.end(a)
+		return
+	}
+	a.steps.begin(a, stepsMs, func() {
+		if _, running := a.store.Running(state.StepsJob); !running && a.store.Before == nil && a.page.StepsOpen() {
+			a.Start(state.StepsJob, a.store.BeginJob(state.StepsJob))
 		}
 	})
 }

@@ -7,7 +7,9 @@ import (
 	"math"
 	"syscall/js"
 
+	"suncask/engine/scenario"
 	"suncask/ui/curve"
+	"suncask/ui/format"
 	"suncask/ui/view"
 )
 
@@ -35,14 +37,36 @@ func (c *charts) mount(a *app, name string) bool {
 	if c.mounted[name] {
 		return true
 	}
-	c.api = a.window.Get("suncaskCharts")
 	host := a.document.Call("getElementById", name)
-	if !c.api.Truthy() || !host.Truthy() || host.Get("clientWidth").Int() == 0 {
+	if !host.Truthy() || host.Get("clientWidth").Int() == 0 {
+		return false
+	}
+	if c.api = a.window.Get("suncaskCharts"); !c.api.Truthy() {
+		if name != "strip" || !a.sketched(host) {
+			a.window.Call("suncaskDraw")
+		}
 		return false
 	}
 	c.api.Call("mount", name, a.dark())
 	c.mounted[name] = true
 	return true
+}
+
+// sketched tells whether the strip is still the example's, which the page brought along; vugu's
+// first render takes it out.
+func (a *app) sketched(host js.Value) bool {
+	s := a.store.Scenario
+	same := a.store.Before == nil && s == scenario.Defaults(scenario.LatestVersion) && !a.view.InShowers && !format.Customary()
+	switch {
+	case !a.sketch.Truthy():
+		return false
+	case same:
+		host.Call("append", a.sketch)
+	default:
+		a.sketch.Call("remove")
+		a.sketch = js.Null()
+	}
+	return same
 }
 
 // show draws a chart, if it can be mounted.

@@ -7,6 +7,7 @@ import (
 	"syscall/js"
 
 	"suncask/engine/climate"
+	"suncask/engine/plan"
 	"suncask/ui"
 	"suncask/ui/state"
 )
@@ -15,17 +16,33 @@ import (
 // own thread where there are no workers.
 const messageMs, turnMs = 100, 12
 
-// Start does a job for the house of a link: in a worker, or, where there are none, in turns
+// Start does a job for the house of a link: in workers, or, where there are none, in turns
 // of the page's own. The page's store takes its parts. A newer start ends an older.
 func (a *app) Start(j state.Job, link string) {
 	a.Stop(j)
-	a.stops[j] = a.inWorker(j, link, func(data js.Value) {
+	of := 1
+	if cores := a.window.Get("navigator").Get("hardwareConcurrency"); cores.Truthy() && a.window.Get("Worker").Truthy() {
+		of = min(cores.Int(), j.Shares())
+	}
+	working := of
+	var stops []func()
+	a.stops[j] = func() {
+		for _, stop := range stops {
+			stop()
+		}
+	}
+	said := func(data js.Value) {
 		if data.Get("end").Truthy() {
-			a.ended(j)
+			if working--; working == 0 {
+				a.ended(j)
+			}
 			return
 		}
 		a.took(j, state.Part{Steps: data.Get("steps").Int(), Link: data.Get("link").String(), Numbers: numbers(data.Get("numbers"))})
-	}, func() { a.inTurns(j, link) })
+	}
+	for part := range of {
+		stops = append(stops, a.inWorker(j, plan.Share{Part: part, Of: of}, link, said, func() { a.inTurns(j, link) }))
+	}
 }
 
 // Stop ends a job; what is known stays.
@@ -65,7 +82,7 @@ func (a *app) took(j state.Job, p state.Part) {
 // inTurns does a job on the page's own thread.
 func (a *app) inTurns(j state.Job, link string) {
 	a.Stop(j)
-	next, stop := iter.Pull(state.Work(j, link, a.store.File()))
+	next, stop := iter.Pull(state.Work(j, plan.Whole, link, a.store.File()))
 	stopped := false
 	var turn js.Func
 	a.stops[j] = func() {
@@ -118,11 +135,15 @@ func batch(next func() (state.Part, bool), ms float64, say func(state.Part)) boo
 // work is the program in a worker: it does the job that it was given and ends.
 func work(self js.Value) {
 	job := self.Get("job")
+	if job.Get("load").Truthy() {
+		rehearse(self, job.Get("link").String())
+		return
+	}
 	var record *climate.Record
 	if text := job.Get("record").String(); text != "" {
 		record = recordOf(text)
 	}
-	next, stop := iter.Pull(state.Work(state.Job(job.Get("kind").Int()), job.Get("link").String(), record))
+	next, stop := iter.Pull(state.Work(state.Job(job.Get("kind").Int()), plan.Share{Part: job.Get("part").Int(), Of: job.Get("of").Int()}, job.Get("link").String(), record))
 	defer stop()
 	for batch(next, messageMs, func(p state.Part) {
 		self.Call("postMessage", map[string]any{"steps": p.Steps, "link": p.Link, "numbers": list(p.Numbers)})

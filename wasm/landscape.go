@@ -10,11 +10,16 @@ import (
 	"suncask/ui/landscape"
 )
 
-// paintLandscape draws what is known of the landscape, with every third part.
+// landMs is how far apart the landscape is drawn while it grows.
+const landMs = 700
+
+// paintLandscape draws what is known of the landscape, if it was not drawn just now.
 func (a *app) paintLandscape() {
-	if a.landParts++; a.landParts%3 != 0 {
+	now := a.window.Get("performance").Call("now").Float()
+	if now-a.landDrawn < landMs {
 		return
 	}
+	a.landDrawn = now
 	for i, d := range a.page.LandPaths() {
 		if path := a.document.Call("getElementById", ui.LandID(i)); path.Truthy() {
 			path.Call("setAttribute", "d", d)

@@ -28,6 +28,7 @@ func main() {
 	}
 	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}, turns: newTurns(js.Global())}
 	defer a.fail() // a panic before or in a render
+	a.sketch = a.document.Call("querySelector", "#strip > .sketch")
 	a.pause()
 	a.openFirst()
 	a.store.Clock = a.zoneClock
@@ -44,7 +45,6 @@ func main() {
 	a.pause()
 	a.page.Compute(nil)
 	a.pause()
-	a.warmTemplates()
 	a.toReveal = a.guarded(func(js.Value) {
 		if open := a.document.Call("querySelector", ".drop-mark.open"); a.follow && open.Truthy() {
 			open.Call("focus", map[string]any{"preventScroll": true})
@@ -93,6 +93,7 @@ type app struct {
 	env              vugu.EventEnv
 	painter          *painter
 	charts           charts
+	sketch           js.Value // of the example's strip, until the charts' script has come
 	pointer          pointer
 	stroke           stroke
 	keyed            bool // a held key or button is a gesture
@@ -109,7 +110,7 @@ type app struct {
 	slideFrom        float64
 	slideOn          js.Func
 	stops            [state.JobCount]func() // end jobs that are on their way, nil of others
-	landParts        int                    // of a landscape so far
+	landDrawn        float64                // when a landscape that grows was drawn, ms
 	reading          int                    // counts weather files, so that a newer one ends an older
 	reveal           string                 // id of an element to bring into sight
 	top              bool                   // the page is to be shown from its beginning
@@ -117,6 +118,7 @@ type app struct {
 	better           rest   // then the best hours are looked for unasked
 	betterFor        string // the house of which, now or last
 	curves           rest   // then the curves of the open card are asked for
+	steps            rest   // then both kinds of converter are compared
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark
@@ -146,6 +148,7 @@ func (a *app) rendered() {
 	a.top = false
 	a.askBetter()
 	a.askCurves()
+	a.askSteps()
 	a.askFixes()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.

@@ -8,6 +8,8 @@ import (
 	"github.com/vugu/vugu"
 
 	"suncask/ui"
+	"suncask/ui/state"
+	"suncask/ui/view"
 )
 
 // turns are the browser's turns that the start takes.
@@ -58,38 +60,25 @@ func (a *app) start() {
 	a.pause()
 	a.started = true
 	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
-	a.warmUp()
 }
 
-// warmTemplates builds parts of the page for nothing: the browser compiles their code, some
-// of it in a turn of its own.
-func (a *app) warmTemplates() {
-	for _, part := range []vugu.Builder{&ui.Dial{Page: a.page}, &ui.House{Page: a.page}} {
-		env, err := vugu.NewBuildEnv(a.env)
-		if err != nil {
-			panic("wasm: " + err.Error())
-		}
-		env.RunBuild(part)
-		a.pause()
-	}
-}
-
-// warmRuns is how many years are simulated in idle time after the start.
-// Browsers compile WebAssembly quickly first and well only once it has run for a
-// while: the first twenty years take 4 ms each, those after the fortieth 2.4.
+// warmRuns is how many years are simulated before a page's first gesture. Browsers compile
+// WebAssembly quickly first and well only once it has run for a while: the first twenty years
+// take 4 ms each, those after the fortieth 2.4.
 const warmRuns = 40
 
-// warmUp simulates years, one a turn, until the code is hot or a gesture begins.
-func (a *app) warmUp() {
-	left := warmRuns
-	var turn js.Func
-	turn = a.guarded(func(js.Value) {
-		if left--; left == 0 || a.store.Before != nil {
-			turn.Release()
-			return
-		}
-		a.store.Rehearse()
-		a.window.Call("setTimeout", turn, 4)
-	})
-	a.window.Call("setTimeout", turn, 200)
+// rehearse does in a worker what the page is about to do for a link's house: the page then finds
+// that code compiled. It goes on until the years are hot.
+func rehearse(self js.Value, link string) {
+	page := ui.NewPage(state.Open(link), view.New())
+	env, err := vugu.NewBuildEnv()
+	if err != nil {
+		panic("wasm: " + err.Error())
+	}
+	env.RunBuild(page)
+	self.Call("suncaskReady")
+	for range warmRuns {
+		page.Store.Rehearse()
+	}
+	self.Call("postMessage", map[string]any{"end": true})
 }

@@ -5,13 +5,14 @@ package main
 import (
 	"syscall/js"
 
+	"suncask/engine/plan"
 	"suncask/ui/state"
 )
 
-// inWorker gives a job to the same program in a worker. said takes its messages; broke is
+// inWorker gives a share of a job to the same program in a worker. said takes its messages; broke is
 // called, perhaps before inWorker returns, where there are no workers or this one fails.
 // stop ends the job at once; it must be called when the job is over.
-func (a *app) inWorker(j state.Job, link string, said func(data js.Value), broke func()) (stop func()) {
+func (a *app) inWorker(j state.Job, share plan.Share, link string, said func(data js.Value), broke func()) (stop func()) {
 	if !a.window.Get("Worker").Truthy() {
 		later := js.FuncOf(func(js.Value, []js.Value) any { broke(); return nil })
 		a.window.Call("setTimeout", later, 0)
@@ -26,7 +27,7 @@ func (a *app) inWorker(j state.Job, link string, said func(data js.Value), broke
 	onBroke := a.guarded(func(js.Value) { broke() })
 	worker.Set("onmessage", onSaid)
 	worker.Set("onerror", onBroke)
-	worker.Call("postMessage", map[string]any{"kind": int(j), "link": link, "record": record, "loaded": a.window.Get("suncaskLoaded")})
+	worker.Call("postMessage", map[string]any{"kind": int(j), "part": share.Part, "of": share.Of, "link": link, "record": record, "loaded": a.window.Get("suncaskLoaded")})
 	return func() {
 		worker.Call("terminate")
 		onSaid.Release()

@@ -116,6 +116,8 @@ const (
 	// StepDown: whether the converter can raise the voltage decides what is bought. Args: kWh
 	// a year if it can, as it is reckoned, and if it cannot.
 	StepDown
+	// StepDownOpen: the same while those years are not simulated.
+	StepDownOpen
 	// FacesPole: a plane turned from the sun's side. Args: which plane, its facing, the sun's
 	// side, degrees clockwise from north.
 	FacesPole
@@ -176,11 +178,12 @@ func Findings(p *simulate.Prepared) []Finding {
 	return l
 }
 
-// OfTheYear returns what years with those hours show. It runs up to two: not for every
-// frame of a drag.
-func OfTheYear(p *simulate.Prepared, b scenario.Backup) []Finding {
+// OfYears returns what only other years than the house's own show: bothKWh are bought in a year
+// if the converter raises and lowers the voltage, downKWh if it only lowers it, see
+// simulate.Prepared.OnlyDown; NaN while they are not simulated.
+func OfYears(p *simulate.Prepared, bothKWh, downKWh float64) []Finding {
 	var l findings
-	l.stepDown(p, b)
+	l.stepDown(p, bothKWh, downKWh)
 	return l
 }
 

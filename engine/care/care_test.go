@@ -45,7 +45,8 @@ func price(place string, perKWh float64) func(*scenario.Scenario) {
 func has(t *testing.T, code Code, change func(*scenario.Scenario)) (Finding, bool) {
 	t.Helper()
 	p := house(t, change)
-	for _, f := range append(Findings(p), OfTheYear(p, p.Scenario.Backup)...) {
+	open := OfYears(p, math.NaN(), math.NaN())
+	for _, f := range slices.Concat(Findings(p), OfYears(p, 450, 900), open) {
 		if f.Code == code {
 			if f.Source == "" {
 				t.Errorf("finding %d has no source", code)
@@ -172,6 +173,7 @@ func TestFindings_BothSides(t *testing.T) {
 		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsBoth }, Caution},
 		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsDown }, Caution},
 		{StepDown, roof(8, 0, nil), roof(12, 0, func(s *scenario.Scenario) { s.ElementW = 3000 }), Caution},
+		{StepDownOpen, roof(8, 0, nil), roof(12, 0, func(s *scenario.Scenario) { s.ElementW = 3000 }), Caution},
 		{TwoSupplies, none, bare, Caution},
 		{TwoSupplies, func(s *scenario.Scenario) { s.ChangeBy = scenario.ChangeOther }, bare, Stop},
 		{InsulationLow, func(s *scenario.Scenario) { s.InsulationM = 0.99 }, func(s *scenario.Scenario) { s.InsulationM = 1 }, Stop},

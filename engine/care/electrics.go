@@ -126,12 +126,13 @@ func (l *findings) thermostat(s *scenario.Scenario, w *simulate.Wiring) {
 
 // stepDown compares the years with both kinds of converter where it is not known which
 // it is.
-func (l *findings) stepDown(p *simulate.Prepared, b scenario.Backup) {
-	if p.Scenario.ConverterSteps != scenario.StepsUnknown {
+func (l *findings) stepDown(p *simulate.Prepared, bothKWh, downKWh float64) {
+	if p.Scenario.ConverterSteps != scenario.StepsUnknown || !p.StepsMatter() {
 		return
 	}
-	if down := p.OnlyDown(); down != nil {
-		l.find(StepDown, Caution, scenario.ConverterSteps, "a converter that only lowers the voltage looks like no less than the element's resistance (R/D^2)",
-			p.BoughtJ(b)/simulate.JPerKWh, down.BoughtJ(b)/simulate.JPerKWh)
+	code := StepDown
+	if math.IsNaN(downKWh) {
+		code = StepDownOpen
 	}
+	l.find(code, Caution, scenario.ConverterSteps, "a converter that only lowers the voltage looks like no less than the element's resistance (R/D^2)", bothKWh, downKWh)
 }

@@ -16,9 +16,8 @@ const costSlack = 1e-9
 // Best looks for the hours that cost least in a year with no more than the accepted
 // number of cool uses, one simulated year at a time. Where one price holds and the grid
 // has the element throughout its window, a longer window costs no less and keeps the
-// promise no worse: then the shortest windows that keep it are walked along, start by
-// start. Otherwise, and where not even all day keeps it, windows an hour and a half apart
-// are tried. Both end with small moves of the edges from the cheapest found.
+// promise no worse: then the shortest windows that keep it are walked along, three
+// quarters of an hour apart. Otherwise windows an hour and a half apart are tried. Both end with small moves of the edges from the cheapest found.
 type Best struct {
 	grid   *Grid
 	accept int32
@@ -107,12 +106,11 @@ func (b *Best) search(yield func(struct{}) bool) {
 		return o, !fresh || yield(struct{}{})
 	}
 	s := &b.grid.p.Scenario
-	on, done := true, false
 	var from []Window
+	var on bool
 	if b.grid.p.OnePrice() && s.Rule == scenario.WholeWindow && s.RescueL == 0 {
-		from, on, done = b.walk(try, yield)
-	}
-	if on && !done {
+		from, on = b.walk(try, yield)
+	} else {
 		from, on = b.coarse(yield)
 	}
 	for _, w := range from {
@@ -136,7 +134,7 @@ func (b *Best) take(w Window) (o Outcome, fresh bool) {
 }
 
 // starts is from how many windows the small moves begin.
-const starts = 6
+const starts = 3
 
 // cheapest are the best windows of a list, and those that cost least and miss the promise
 // by little: the best often lies beside them, at the edge of what is accepted.
@@ -168,38 +166,41 @@ func (b *Best) missed(w Window) float64 {
 const missSlack = 20
 
 // walk goes along the shortest windows that keep the promise: the later the start, the
-// later the end. done is false where no window keeps it.
-func (b *Best) walk(try func(Window) (Outcome, bool), yield func(struct{}) bool) (kept []Window, on, done bool) {
-	for _, w := range []Window{{0, 0}, {0, Places}} {
-		o, on := try(w)
-		if !on || w.Steps == 0 && o.CoolUses <= b.accept { // nothing is cheaper than no backup
-			return nil, on, true
-		}
-		if w.Steps == Places && o.CoolUses > b.accept {
-			return nil, true, false
-		}
+// later the end. Where not even all day keeps it, the promise is to miss it by no more.
+func (b *Best) walk(try func(Window) (Outcome, bool), yield func(struct{}) bool) (kept []Window, on bool) {
+	o, on := try(Window{0, 0})
+	if !on || o.CoolUses <= b.accept { // nothing is cheaper than no backup
+		return nil, on
 	}
+	if o, on = try(Window{0, Places}); !on {
+		return nil, false
+	}
+	most := max(b.accept, o.CoolUses)
 	for start, end := 0, 0; start < Places; {
 		w := Window{start, end - start}
-		_, keeps := b.grid.Within(w, simulate.Limits{CoolUses: b.accept, Cost: math.Inf(1)})
+		_, keeps := b.grid.Within(w, simulate.Limits{CoolUses: most, Cost: math.Inf(1)})
 		if keeps {
 			b.take(w)
 		}
 		if !yield(struct{}{}) {
-			return nil, false, true
+			return nil, false
 		}
-		if keeps {
+		switch {
+		case keeps:
 			kept = append(kept, w.normal())
-			start++
+			start += walkSteps
 			end = max(end, start)
-		} else if w.Steps == Places-1 {
-			start++
-		} else {
-			end++
+		case end-start+walkSteps >= Places:
+			start += walkSteps
+		default:
+			end += walkSteps
 		}
 	}
-	return b.cheapest(kept), true, true
+	return b.cheapest(kept), true
 }
+
+// walkSteps is how far apart starts and ends are on that walk; small moves find what is between.
+const walkSteps = 3
 
 // flood tries the windows beside all that cost little more than the best and do not miss
 // the promise by far, over and over: where the sun goes first, cool uses change by leaps,

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 )
@@ -9,36 +11,53 @@ import (
 // every length between.
 const Windows = 2 + Places*(Places-1)
 
+// ShortSteps is the length up to which windows are cheap enough to look at first: 12 h.
+const ShortSteps = Places / 2
+
 // Landscape simulates a house under every window of the grid, coarse to fine, so that a
-// picture of it is whole early.
+// picture of it is whole early: first none, all day, and windows up to ShortSteps.
 type Landscape struct {
-	grid         *Grid
-	apart        int // of the windows of the present round, in steps
-	start, steps int
+	grid  *Grid
+	share Share
+	list  []Window
+	at    int
 }
 
-// NewLandscape begins with no backup.
-func NewLandscape(p *simulate.Prepared, second scenario.Span) *Landscape {
-	return &Landscape{grid: NewGrid(p, second), apart: 16}
+// NewLandscape begins a share of it.
+func NewLandscape(p *simulate.Prepared, second scenario.Span, share Share) *Landscape {
+	return &Landscape{grid: NewGrid(p, second), share: share, list: slices.Collect(windows), at: share.Part}
 }
 
 // Step simulates the next window; ok is false when all are known.
 func (l *Landscape) Step() (w Window, o Outcome, ok bool) {
-	for l.apart > 0 {
-		w = Window{l.start, l.steps}
-		if l.start += l.apart; l.start >= Places {
-			l.start = 0
-			if l.steps += l.apart; l.steps > Places {
-				l.steps = 0
-				l.apart /= 2
-			}
-		}
-		if w.normal() != w {
-			continue
-		}
-		if out, fresh := l.grid.At(w); fresh {
-			return w, out, true
+	if l.at >= len(l.list) {
+		return w, o, false
+	}
+	w = l.list[l.at]
+	l.at += l.share.Of
+	o, _ = l.grid.At(w)
+	return w, o, true
+}
+
+// windows are all of the grid, each once.
+func windows(yield func(Window) bool) {
+	var seen [Places][Places + 1]bool
+	on := true
+	give := func(w Window) {
+		if w.normal() == w && !seen[w.Start][w.Steps] {
+			seen[w.Start][w.Steps] = true
+			on = on && yield(w)
 		}
 	}
-	return w, o, false
+	give(Window{0, 0})
+	give(Window{0, Places})
+	for _, most := range [...]int{ShortSteps, Places} {
+		for apart := 16; apart > 0; apart /= 2 {
+			for steps := apart; steps <= most; steps += apart {
+				for start := 0; start < Places && on; start += apart {
+					give(Window{start, steps})
+				}
+			}
+		}
+	}
 }

@@ -1,8 +1,10 @@
 package plan
 
 import (
+	"cmp"
 	"iter"
 	"math"
+	"slices"
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
@@ -32,10 +34,11 @@ const (
 )
 
 // Run tries houses one after another. Between two simulated years it hands out nil, so
-// that a caller can stop or show progress. file is the scenario's weather record or nil.
-func (k Search) Run(p *simulate.Prepared, file *climate.Record) iter.Seq[*Offer] {
+// that a caller can stop or show progress. file is the scenario's weather record or nil. Only
+// Sizes can be shared.
+func (k Search) Run(p *simulate.Prepared, file *climate.Record, share Share) iter.Seq[*Offer] {
 	return func(yield func(*Offer) bool) {
-		t := trial{p: p, file: file, yield: yield, found: care.Findings(p), accept: p.Scenario.AcceptUses}
+		t := trial{p: p, file: file, yield: yield, share: share, found: care.Findings(p), accept: p.Scenario.AcceptUses}
 		t.allDay = t.bare()
 		switch k {
 		case Sizes:
@@ -53,6 +56,7 @@ type trial struct {
 	p      *simulate.Prepared
 	file   *climate.Record
 	yield  func(*Offer) bool
+	share  Share
 	over   bool // the caller stopped
 	found  []care.Finding
 	accept int
@@ -97,9 +101,9 @@ func (t *trial) worth(s *scenario.Scenario, year *simulate.Flows) float64 {
 	return finance.NPV(project.Discount, project.Payments())
 }
 
-// best offers a house with its best hours.
-func (t *trial) best(s scenario.Scenario) {
-	q, mind, ok := t.prepare(&s)
+// best offers a house with its best hours; prev is a prepared house like it.
+func (t *trial) best(s scenario.Scenario, prev *simulate.Prepared) {
+	q, mind, ok := t.prepare(&s, prev)
 	if !ok {
 		return
 	}
@@ -128,12 +132,12 @@ func (t *trial) seek(g *Grid) (w Window, ok bool) {
 
 // prepare prepares a house; ok is false for one that brings a finding that stops, or that
 // cannot be.
-func (t *trial) prepare(s *scenario.Scenario) (q *simulate.Prepared, mind []care.Code, ok bool) {
+func (t *trial) prepare(s *scenario.Scenario, prev *simulate.Prepared) (q *simulate.Prepared, mind []care.Code, ok bool) {
 	s.Settle()
 	if len(s.Problems()) > 0 {
 		return nil, nil, false
 	}
-	q, err := simulate.Prepare(s, t.file, t.p)
+	q, err := simulate.Prepare(s, t.file, prev)
 	if err != nil {
 		return nil, nil, false
 	}
@@ -147,22 +151,46 @@ func (t *trial) prepare(s *scenario.Scenario) (q *simulate.Prepared, mind []care
 // MostModules is how many modules the sizes go up to.
 const MostModules = 12
 
-// sizes tries 0 to MostModules modules on the first plane, with the tank as it is, a
-// smaller and a larger one, and each coupling with the strings that get most of the sun
-// into the element.
+// sizes tries 0 to MostModules modules on the first plane: first in the house's own tank and
+// coupling, then in a smaller and a larger one, and each coupling.
 func (t *trial) sizes() {
-	for n := 0; n <= MostModules; n++ {
-		for _, litres := range tanks(t.p.Scenario.TankLitres) {
-			for coupling := scenario.Converter; coupling <= scenario.Staged; coupling++ {
-				if t.over || n == 0 && coupling > scenario.Converter {
-					break
-				}
-				if s, ok := t.wired(n, litres, coupling); ok {
-					t.best(s)
+	own := t.p.Scenario
+	var fits [MostModules + 1]*wired
+	for _, n := range t.share.counts(own.Modules) {
+		if fits[n] = t.wire(n, own.Coupling); fits[n] != nil {
+			t.best(fits[n].in(t, own.TankLitres), fits[n].house)
+		}
+	}
+	for _, n := range t.share.counts(own.Modules) {
+		for coupling := scenario.Converter; coupling <= scenario.Staged; coupling++ {
+			as := fits[n]
+			if coupling != own.Coupling && n > 0 {
+				as = t.wire(n, coupling)
+			}
+			for _, litres := range tanks(own.TankLitres) {
+				if as != nil && !t.over && (n > 0 && coupling != own.Coupling || coupling == own.Coupling && litres != own.TankLitres) {
+					t.best(as.in(t, litres), as.house)
 				}
 			}
 		}
 	}
+}
+
+// Share is the part of a search that one of several workers does.
+type Share struct{ Part, Of int }
+
+// Whole is a search that one does alone.
+var Whole = Share{0, 1}
+
+// counts are the share's numbers of modules, those near the house's own first.
+func (h Share) counts(own int) (list []int) {
+	for n := range MostModules + 1 {
+		if n%h.Of == h.Part {
+			list = append(list, n)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b int) int { return cmp.Compare(max(a-own, own-a), max(b-own, own-b)) })
+	return list
 }
 
 // tankSizes are common ones, L.
@@ -189,13 +217,18 @@ func tanks(litres float64) (list []float64) {
 // mostParallel is how many strings are tried in parallel.
 const mostParallel = 4
 
-// wired is the house with so many modules, wired as gets most of the sun into the element
-// without a finding that stops; ok is false where there is none.
-func (t *trial) wired(modules int, litres float64, coupling scenario.Coupling) (best scenario.Scenario, ok bool) {
-	most := math.Inf(-1)
-	for parallel := 1; parallel <= mostParallel; parallel++ {
+// wired is the house with another number of modules and their wiring.
+type wired struct {
+	scenario scenario.Scenario
+	house    *simulate.Prepared
+}
+
+// wire wires so many modules as gets most of the sun into the element without a finding that
+// stops; nil where there is no such way.
+func (t *trial) wire(modules int, coupling scenario.Coupling) (best *wired) {
+	for parallel := 1; parallel <= mostParallel && !t.over; parallel++ {
 		s := t.p.Scenario
-		s.Modules, s.TankLitres, s.Coupling, s.InString = modules, litres, coupling, 0
+		s.Modules, s.Coupling, s.InString = modules, coupling, 0
 		if parallel > 1 {
 			if modules%parallel != 0 || modules == 0 {
 				continue
@@ -203,15 +236,22 @@ func (t *trial) wired(modules int, litres float64, coupling scenario.Coupling) (
 			s.InString = modules / parallel
 		}
 		s.Known = s.Known.With(scenario.Modules, scenario.TankLitres, scenario.CoupledBy, scenario.InString)
-		if s.TankLitres != t.p.Scenario.TankLitres {
-			scaleLoss(&s, t.p.Scenario.TankLitres)
-		}
-		q, _, fits := t.prepare(&s)
-		if fits && q.Potential.ElementJ > most {
-			best, ok, most = s, true, q.Potential.ElementJ
+		q, _, fits := t.prepare(&s, t.p)
+		if fits && (best == nil || q.Potential.ElementJ > best.house.Potential.ElementJ) {
+			best = &wired{s, q}
 		}
 	}
-	return best, ok
+	return best
+}
+
+// in is that house with another tank.
+func (w *wired) in(t *trial, litres float64) scenario.Scenario {
+	s := w.scenario
+	if own := t.p.Scenario.TankLitres; litres != own {
+		s.TankLitres = litres
+		scaleLoss(&s, own)
+	}
+	return s
 }
 
 // scaleLoss gives another tank a loss in proportion to its surface, where it is a figure.
@@ -240,5 +280,5 @@ func (t *trial) element(watts float64) {
 	s := t.p.Scenario
 	s.ElementW = watts
 	s.Known = s.Known.With(scenario.ElementW)
-	t.best(s)
+	t.best(s, t.p)
 }

@@ -14,7 +14,7 @@ import (
 // offers runs a search; years counts its steps.
 func offers(t *testing.T, p *simulate.Prepared, k Search) (list []*Offer, years int) {
 	t.Helper()
-	for o := range k.Run(p, nil) {
+	for o := range k.Run(p, nil, Whole) {
 		if o == nil {
 			years++
 		} else {
@@ -83,7 +83,7 @@ func TestWays_Property(t *testing.T) {
 // search twice is the same.
 func TestSizes_Property(t *testing.T) {
 	if testing.Short() || runtime.GOARCH == "wasm" {
-		t.Skip("the same code, natively: 25,000 years")
+		t.Skip("the same code, natively: 10,000 years")
 	}
 	s := scenario.Defaults(scenario.LatestVersion)
 	p := prepare(t, s)
@@ -105,6 +105,31 @@ func TestSizes_Property(t *testing.T) {
 	for _, o := range list {
 		if o.Kept && o.Worth > best.Worth {
 			t.Errorf("%d modules are worth more", o.To.Modules)
+		}
+	}
+}
+
+// The shares of a search are its offers, each once.
+func TestSizes_Shared(t *testing.T) {
+	if testing.Short() || runtime.GOARCH == "wasm" {
+		t.Skip("the same code, natively: 20,000 years")
+	}
+	p := prepare(t, scenario.Defaults(scenario.LatestVersion))
+	whole, _ := offers(t, p, Sizes)
+	found := map[scenario.Scenario]simulate.Flows{}
+	for part := range 2 {
+		for o := range Sizes.Run(p, nil, Share{part, 2}) {
+			if o != nil {
+				found[o.To] = o.Year
+			}
+		}
+	}
+	if len(found) != len(whole) {
+		t.Errorf("%d offers in two shares, %d in one", len(found), len(whole))
+	}
+	for _, o := range whole {
+		if found[o.To] != o.Year {
+			t.Errorf("%d modules, %g L: another year", o.To.Modules, o.To.TankLitres)
 		}
 	}
 }

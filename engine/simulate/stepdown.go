@@ -4,22 +4,28 @@ import (
 	"suncask/engine/scenario"
 )
 
-// OnlyDown returns the house with a converter that only lowers the voltage, nil where that
-// makes no difference: there is none, it is known what it can, or the strings look like
-// more than the element's resistance even in the brightest light on the hottest cells.
-func (p *Prepared) OnlyDown() *Prepared {
+// StepsMatter tells whether a converter that only lowers the voltage would make a difference:
+// not where there is none, it is known that it only lowers, or the strings look like more than
+// the element's resistance even in the brightest light on the hottest cells.
+func (p *Prepared) StepsMatter() bool {
 	const brightWm2, hotC = 1250, 75 // at the edge of a cloud
-	s := p.Scenario
-	if s.Coupling != scenario.Converter || s.ConverterSteps == scenario.StepsDown {
-		return nil
+	if p.Scenario.Coupling != scenario.Converter || p.Scenario.ConverterSteps == scenario.StepsDown {
+		return false
 	}
 	c := p.chain.converter
 	bright := p.strings(brightWm2, hotC)
 	with := c.Into(bright)
 	c.OnlyDown = true
-	if len(bright) == 0 || c.Into(bright) == with {
+	return len(bright) > 0 && c.Into(bright) != with
+}
+
+// OnlyDown returns the house with a converter that only lowers the voltage, nil where that
+// makes no difference.
+func (p *Prepared) OnlyDown() *Prepared {
+	if !p.StepsMatter() {
 		return nil
 	}
+	s := p.Scenario
 	s.ConverterSteps = scenario.StepsDown
 	prev := p.yields.down // its sun serves other tanks too
 	if prev == nil {

@@ -130,7 +130,7 @@ func (b *tab) open(fragment string) {
 
 func (b *tab) ready() {
 	b.t.Helper()
-	const done = `document.readyState === 'complete' && document.documentElement.dataset.state === 'ready' && (document.querySelector('#strip svg') !== null || document.getElementById('strip').clientWidth === 0)`
+	const done = `window.suncaskDraw && (window.suncaskDraw(), window.suncaskCharts) && document.readyState === 'complete' && document.documentElement.dataset.state === 'ready' && (document.querySelector('#strip .chart-box svg') !== null || document.getElementById('strip').clientWidth === 0)`
 	for end := time.Now().Add(30 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
 		ok := false
 		// A page that is being exchanged has no context for a moment.

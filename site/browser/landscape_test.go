@@ -53,9 +53,15 @@ func TestLandscape_DrawnAndTapped(t *testing.T) {
 			b.run(chromedp.ScrollIntoView("#land-twin"))
 			b.frame()
 			b.shot("landscape-" + s.name)
+			// All lengths, and back to those up to half a day.
+			b.run(chromedp.Click("#land-lengths", chromedp.ByQuery))
+			b.until(`document.getElementById('land').viewBox.baseVal.height === 323`)
+			b.shot("landscape-all-" + s.name)
+			b.run(chromedp.Click("#land-lengths", chromedp.ByQuery))
+			b.until(`document.getElementById('land').viewBox.baseVal.height === 277`)
 			// Start 12:00, 4 h.
 			b.eval(`(() => { const r = document.getElementById('land').getBoundingClientRect(), k = r.width / 330;
-				const x = r.left + (30 + 48 * 3 + 1.5) * k, y = r.top + (8 + (96 - 16) * 3 + 1.5) * k;
+				const x = r.left + (30 + 48 * 3 + 1.5) * k, y = r.top + (8 + (48 - 16) * 5 + 2.5) * k;
 				document.elementFromPoint(x, y).dispatchEvent(new MouseEvent('click', {bubbles: true, clientX: x, clientY: y})); return 1 })()`, new(int))
 			b.until(`location.hash.includes('backup=1200-1600')`)
 			b.sameAsNative(house)

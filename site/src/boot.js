@@ -27,6 +27,13 @@ function fail (error) {
   box.hidden = false
 }
 
+// The charts' script comes when a chart is needed, and else once the page has been idle for a while.
+let drawing = false
+window.suncaskDraw = () => {
+  if (!drawing) document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js' }))
+  drawing = true
+}
+
 // painted waits until the example is on the screen; a page in the background is not painted.
 const painted = () => new Promise(done => {
   requestAnimationFrame(() => setTimeout(done))
@@ -45,11 +52,31 @@ function greet () {
   for (const event of ['pointerdown', 'keydown']) addEventListener(event, seen, true)
 }
 
+// loadedInWorker has a worker load the program and run it once: engines compile WebAssembly when
+// it first runs, and share what is compiled between a worker and its page. Where that is not to
+// be had, the page loads it itself.
+function loadedInWorker (what, progress) {
+  return new Promise((resolve, reject) => {
+    const alone = () => load(what, progress).then(resolve, reject)
+    let worker
+    try { worker = new Worker('worker.js') } catch { return alone() }
+    worker.onerror = alone
+    worker.onmessageerror = alone
+    worker.onmessage = ({ data }) => {
+      if ('share' in data) progress(data.share)
+      if ('failed' in data) reject(new Error(data.failed))
+      if ('loaded' in data) resolve(data.loaded)
+      if ('end' in data) worker.terminate()
+    }
+    worker.postMessage({ kind: -1, link: location.hash.slice(1), record: '', load: what })
+  })
+}
+
 async function boot () {
   await painted()
-  document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js' }))
   const bar = document.getElementById('progress')
-  const loaded = await load('suncask.wasm', spoken, locale(spoken), share => { bar.value = share })
+  const what = { spoken, locale: locale(spoken), kept: !!navigator.serviceWorker?.controller }
+  const loaded = await loadedInWorker(what, share => { bar.value = share })
   window.suncaskLoaded = loaded // for workers
   document.documentElement.lang = spoken
   const { go, instance } = await run(window, loaded)
@@ -57,6 +84,7 @@ async function boot () {
   window.eval = () => undefined // the policy forbids it anyway
   const ended = go.run(instance)
   keepOffline()
+  setTimeout(window.suncaskDraw, 4000)
   await ended
   if (state.state !== 'failed') fail('the program ended')
 }

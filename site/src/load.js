@@ -1,8 +1,8 @@
-// load fetches places, words in a language and units, and the program. The program comes compressed where neither the
-// host nor a service worker would send it so, and is compiled as it arrives; progress is
-// told its share.
-export async function load (url, spoken, locale, progress) {
-  const [places, words, module] = await Promise.all([text('places.csv'), text(`words.${spoken}.${locale.units}.txt`), compile(url, progress)])
+// load fetches places, words in a language and units, and the program. The program comes
+// compressed where neither the host nor a service worker (kept) would send it so, and is compiled
+// as it arrives; progress is told its share.
+export async function load ({ spoken, locale, kept }, progress) {
+  const [places, words, module] = await Promise.all([text('places.csv'), text(`words.${spoken}.${locale.units}.txt`), compile('suncask.wasm', kept, progress)])
   return { places, words, locale, module }
 }
 
@@ -27,13 +27,15 @@ async function text (url) {
   return (await get(url)).text()
 }
 
-async function compile (url, progress) {
-  let { body, packed } = await source(url)
+async function compile (url, kept, progress) {
+  let { body, packed } = await source(url, kept)
   if (packed) body = body.pipeThrough(new DecompressionStream('gzip'))
   let done = 0
+  let told = 0
   const counted = body.pipeThrough(new TransformStream({
     transform (chunk, controller) {
-      progress(Math.min(1, (done += chunk.length) / WASM_BYTES))
+      done += chunk.length
+      if (done > told + WASM_BYTES / 20) progress(Math.min(1, (told = done) / WASM_BYTES))
       controller.enqueue(chunk)
     }
   }))
@@ -41,9 +43,9 @@ async function compile (url, progress) {
   return WebAssembly.compileStreaming(new Response(counted, { headers: { 'Content-Type': 'application/wasm' } }))
 }
 
-async function source (url) {
+async function source (url, kept) {
   if (typeof DecompressionStream !== 'function') return await get(url)
-  if (!navigator.serviceWorker?.controller) {
+  if (!kept) {
     const plain = await get(url)
     if (plain.headers.get('Content-Encoding')) return plain
     plain.body.cancel()

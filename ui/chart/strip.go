@@ -1,10 +1,24 @@
 package chart
 
 import (
+	"strconv"
+
 	"github.com/go-echarts/go-echarts/v2/opts"
 
 	"suncask/ui/curve"
 )
+
+// stripGrid is where a part of the strip stands, px; across it reaches from stripLeft to
+// stripRight short of the right.
+type stripGrid struct{ top, height int }
+
+const stripLeft, stripRight = 44, 14
+
+var stripGrids = [curve.StripAxes]stripGrid{curve.WaterAxis: {14, 44}, curve.MoneyAxis: {70, 15}}
+
+func (g stripGrid) grid() opts.Grid {
+	return opts.Grid{Left: strconv.Itoa(stripLeft), Right: strconv.Itoa(stripRight), Top: strconv.Itoa(g.top), Height: strconv.Itoa(g.height)}
+}
 
 // strip is one day: hot water ready above, money spent so far below.
 func (p *Palette) strip() *options {
@@ -19,12 +33,9 @@ func (p *Palette) strip() *options {
 	}
 	return &options{
 		TextStyle: p.font(12),
-		Grid: []opts.Grid{
-			{Left: "44", Right: "14", Top: "14", Height: "44"},
-			{Left: "44", Right: "14", Top: "70", Height: "15"},
-		},
-		XAxis:  []opts.XAxis{p.x(0, 0, 24, 6, false), p.x(1, 0, 24, 6, true)},
-		YAxis:  []opts.YAxis{p.y(0), p.y(1)},
-		Series: list[:],
+		Grid:      []opts.Grid{stripGrids[0].grid(), stripGrids[1].grid()},
+		XAxis:     []opts.XAxis{p.x(0, 0, 24, 6, false), p.x(1, 0, 24, 6, true)},
+		YAxis:     []opts.YAxis{p.y(0), p.y(1)},
+		Series:    list[:],
 	}
 }

@@ -10,16 +10,25 @@ import (
 	"suncask/engine/plan"
 )
 
-// Size of the picture: cells of CellSize, margins for the numbers beside it.
+// Size of the picture across: cells of CellWide, margins for the numbers beside it.
 const (
-	CellSize = 3
+	CellWide = 3
 	Left     = 30
 	Top      = 8
-	Wide     = plan.Places * CellSize
-	High     = (plan.Places + 1) * CellSize
-	Width    = Left + Wide + 12
-	Height   = Top + High + 24
+	Width    = Left + plan.Places*CellWide + 12
 )
+
+// Frame is which lengths are drawn, and how high each is.
+type Frame struct{ most, cellHigh int }
+
+// Short shows windows up to plan.ShortSteps, All every length.
+var Short, All = Frame{plan.ShortSteps, 5}, Frame{plan.Places, 3}
+
+// Height of the picture.
+func (f Frame) Height() int { return Top + (f.most+1)*f.cellHigh + 24 }
+
+// Hours is the longest length drawn.
+func (f Frame) Hours() int { return f.most * plan.StepMinutes / 60 }
 
 // Levels is how many shades of cost there are.
 const Levels = 8
@@ -65,10 +74,10 @@ func (m *Map) At(w plan.Window) (cost, coolUses float64, ok bool) {
 	return cost, m.cool[w.Steps][w.Start], !math.IsNaN(cost)
 }
 
-// Range is the least and the most cost that is known.
-func (m *Map) Range() (least, most float64) {
+// Range is the least and the most cost that is known of what is drawn.
+func (f Frame) Range(m *Map) (least, most float64) {
 	least, most = math.Inf(1), math.Inf(-1)
-	for i := range m.cost {
+	for i := range m.cost[:f.most+1] {
 		for _, c := range m.cost[i] {
 			if !math.IsNaN(c) {
 				least, most = min(least, c), max(most, c)
@@ -79,11 +88,11 @@ func (m *Map) Range() (least, most float64) {
 }
 
 // Paths are the shapes of each shade, and of the windows that miss the promise.
-func (m *Map) Paths() (shades [Levels]string, missed string) {
-	least, most := m.Range()
+func (f Frame) Paths(m *Map) (shades [Levels]string, missed string) {
+	least, most := f.Range(m)
 	var shapes [Levels + 1][]byte
 	run := func(of func(cost, cool float64) int) {
-		for steps := range m.cost {
+		for steps := range m.cost[:f.most+1] {
 			for start := 0; start < plan.Places; {
 				level := of(m.cost[steps][start], m.cool[steps][start])
 				end := start + 1
@@ -91,7 +100,7 @@ func (m *Map) Paths() (shades [Levels]string, missed string) {
 					end++
 				}
 				if level >= 0 {
-					shapes[level] = box(shapes[level], start, steps, end-start)
+					shapes[level] = f.box(shapes[level], start, steps, end-start)
 				}
 				start = end
 			}
@@ -119,33 +128,35 @@ func (m *Map) Paths() (shades [Levels]string, missed string) {
 }
 
 // box adds a row of cells to a path.
-func box(d []byte, start, steps, cells int) []byte {
-	x, y := corner(start, steps)
+func (f Frame) box(d []byte, start, steps, cells int) []byte {
+	x, y := f.corner(start, steps)
 	d = append(d, 'M')
 	d = strconv.AppendInt(d, int64(x), 10)
 	d = append(d, ' ')
 	d = strconv.AppendInt(d, int64(y), 10)
 	d = append(d, 'h')
-	d = strconv.AppendInt(d, int64(cells*CellSize), 10)
-	d = append(d, "v3h-"...)
-	d = strconv.AppendInt(d, int64(cells*CellSize), 10)
+	d = strconv.AppendInt(d, int64(cells*CellWide), 10)
+	d = append(d, 'v')
+	d = strconv.AppendInt(d, int64(f.cellHigh), 10)
+	d = append(d, "h-"...)
+	d = strconv.AppendInt(d, int64(cells*CellWide), 10)
 	return append(d, 'z')
 }
 
 // corner is the upper left corner of a cell.
-func corner(start, steps int) (x, y int) {
-	return Left + start*CellSize, Top + (plan.Places-steps)*CellSize
+func (f Frame) corner(start, steps int) (x, y int) {
+	return Left + start*CellWide, Top + (f.most-steps)*f.cellHigh
 }
 
-// Middle is the middle of a window's cell.
-func Middle(w plan.Window) (x, y float64) {
-	left, top := corner(w.Start, w.Steps)
-	return float64(left) + CellSize/2.0, float64(top) + CellSize/2.0
+// Middle is the middle of a window's cell; ok is false where it is longer than what is drawn.
+func (f Frame) Middle(w plan.Window) (x, y float64, ok bool) {
+	left, top := f.corner(w.Start, w.Steps)
+	return float64(left) + CellWide/2.0, float64(top) + float64(f.cellHigh)/2, w.Steps <= f.most
 }
 
 // WindowAt is the window whose cell is at a point of the picture; ok is false beside them.
-func WindowAt(x, y float64) (w plan.Window, ok bool) {
-	w.Start = int(math.Floor((x - Left) / CellSize))
-	w.Steps = plan.Places - int(math.Floor((y-Top)/CellSize))
-	return w, w.Start >= 0 && w.Start < plan.Places && w.Steps >= 0 && w.Steps <= plan.Places
+func (f Frame) WindowAt(x, y float64) (w plan.Window, ok bool) {
+	w.Start = int(math.Floor((x - Left) / CellWide))
+	w.Steps = f.most - int(math.Floor((y-Top)/float64(f.cellHigh)))
+	return w, w.Start >= 0 && w.Start < plan.Places && w.Steps >= 0 && w.Steps <= f.most
 }

@@ -16,7 +16,7 @@ func TestCurves_Taken(t *testing.T) {
 	if !ok {
 		t.Fatal("nothing is asked for")
 	}
-	for part := range Work(CurvesJob, link, nil) {
+	for part := range Work(CurvesJob, plan.Whole, link, nil) {
 		s.TakePart(CurvesJob, part)
 	}
 	for _, id := range []scenario.FieldID{scenario.TankLitres, scenario.SetC} {

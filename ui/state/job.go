@@ -26,6 +26,7 @@ const (
 	HoursJob                // plan.Best
 	CurvesJob               // plan.Curve, of the fields that stand behind the link
 	FixesJob                // plan.Fixes
+	StepsJob                // the years with both kinds of converter, see simulate.Prepared.OnlyDown
 	JobCount
 )
 
@@ -38,9 +39,17 @@ type Part struct {
 	Numbers []float64
 }
 
-// Work does a job for a link's house, step by step; file is the weather record that the
-// link names, or nil. A house that cannot be gives nothing.
-func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
+// Shares is how many workers a job can be shared by.
+func (j Job) Shares() int {
+	if j == LandscapeJob || j == SizesJob {
+		return 2
+	}
+	return 1
+}
+
+// Work does a share of a job for a link's house, step by step; file is the weather record that
+// the link names, or nil. A house that cannot be gives nothing.
+func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[Part] {
 	return func(yield func(Part) bool) {
 		link, fields, _ := strings.Cut(link, curvesMark)
 		s, _ := scenario.Decode(link)
@@ -52,7 +61,7 @@ func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 		case YearsJob:
 			workYears(p, yield)
 		case LandscapeJob:
-			workLandscape(p, yield)
+			workLandscape(p, share, yield)
 		case CurvesJob:
 			workCurves(p, file, fields, yield)
 		case FixesJob:
@@ -64,6 +73,11 @@ func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 			yield(Part{Steps: 1})
 		case HoursJob:
 			workHours(p, yield)
+		case StepsJob:
+			if down := p.OnlyDown(); down != nil {
+				both := p.BoughtJ(s.Backup) / simulate.JPerKWh
+				yield(Part{Steps: 2, Numbers: []float64{both, down.BoughtJ(s.Backup) / simulate.JPerKWh}})
+			}
 		case LengthsJob:
 			for l := range plan.Lengths(p) {
 				if !yield(Part{Steps: 1, Numbers: []float64{l.Hours, l.Cost, l.CoolUses}}) {
@@ -71,7 +85,7 @@ func Work(j Job, link string, file *climate.Record) iter.Seq[Part] {
 				}
 			}
 		default:
-			for o := range searches[j].Run(p, file) {
+			for o := range searches[j].Run(p, file, share) {
 				if !yield(offerPart(o)) {
 					return
 				}
@@ -103,8 +117,8 @@ func workHours(p *simulate.Prepared, yield func(Part) bool) {
 	yield(Part{Steps: 1, Numbers: []float64{float64(w.Start), float64(w.Steps), o.Cost, float64(o.CoolUses)}})
 }
 
-func workLandscape(p *simulate.Prepared, yield func(Part) bool) {
-	l := plan.NewLandscape(p, p.Scenario.Backup.Second)
+func workLandscape(p *simulate.Prepared, share plan.Share, yield func(Part) bool) {
+	l := plan.NewLandscape(p, p.Scenario.Backup.Second, share)
 	for {
 		w, o, ok := l.Step()
 		if !ok || !yield(Part{Steps: 1, Numbers: []float64{float64(w.Start), float64(w.Steps), o.Cost, float64(o.CoolUses)}}) {
@@ -171,6 +185,7 @@ type task struct {
 	lengths []plan.Length
 	best    *Better
 	fixes   []plan.Fix
+	bought  Bought
 }
 
 // Better is what a search for the best hours came to.
@@ -180,6 +195,10 @@ type Better struct {
 	CoolUses int32
 }
 
+// Bought is what a year buys with a converter that raises and lowers the voltage, and with one
+// that only lowers it, kWh.
+type Bought struct{ Both, Down float64 }
+
 // Spread is what many drawn years came to, year by year.
 type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 
@@ -187,7 +206,7 @@ type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 // not count.
 func about(j Job, s scenario.Scenario) scenario.Scenario {
 	s.Month, s.Sky, s.Known = 0, 0, scenario.FieldSet{}
-	if j != YearsJob && j != FixesJob {
+	if j != YearsJob && j != FixesJob && j != StepsJob {
 		s.Backup = scenario.Backup{Second: s.Backup.Second}
 	}
 	switch j {
@@ -239,6 +258,10 @@ func (s *Store) TakePart(j Job, p Part) bool {
 		if n := p.Numbers; len(n) == 4 {
 			w := plan.Window{Start: int(n[0]), Steps: int(n[1])}
 			t.best = &Better{w.Backup(s.Scenario.Backup.Second), n[2], int32(n[3])}
+		}
+	case StepsJob:
+		if n := p.Numbers; len(n) == 2 {
+			t.bought = Bought{n[0], n[1]}
 		}
 	case LandscapeJob:
 		for n := range slices.Chunk(p.Numbers, 4) {
@@ -298,6 +321,13 @@ func (s *Store) Better() (b Better, ok bool) {
 		return b, false
 	}
 	return *t.best, true
+}
+
+// Bought compares both kinds of converter in the present house; ok is false while that is not
+// known.
+func (s *Store) Bought() (b Bought, ok bool) {
+	t, ok := s.known(StepsJob)
+	return t.bought, ok
 }
 
 // Offers are those of a search so far.

@@ -16,7 +16,7 @@ func TestJobs_Taken(t *testing.T) {
 		s := Open(link)
 		on := s.BeginJob(j)
 		n := 0
-		for part := range Work(j, on, nil) {
+		for part := range Work(j, plan.Whole, on, nil) {
 			if !s.TakePart(j, part) {
 				t.Fatalf("job %d: part %d refused", j, n)
 			}
@@ -53,6 +53,12 @@ func TestJobs_Taken(t *testing.T) {
 				}
 			}
 		case CurvesJob: // see TestCurves_Taken
+		case StepsJob:
+			both := s.Prepared.BoughtJ(s.Scenario.Backup) / simulate.JPerKWh
+			down := s.Prepared.OnlyDown().BoughtJ(s.Scenario.Backup) / simulate.JPerKWh
+			if got, ok := s.Bought(); !ok || got != (Bought{both, down}) || down < both {
+				t.Errorf("%v, %v: want %g and %g kWh", got, ok, both, down)
+			}
 		case HoursJob:
 			better, ok := s.Better()
 			s.StartFind()

@@ -241,6 +241,7 @@ var english = Catalogue{
 		care.ElementTooLong:        "An element that ends with %[1]s %% of the tank below it would stand out of the water: it is reckoned up to %[2]s %%.",
 		care.PriceOdd:              "A kWh at %[1]s? Households here usually pay some %[2]s in this currency. Is the decimal mark, the currency or the unit another?",
 		care.PriceUnknown:          "What households here usually pay for a kWh is not known; %[1]s is only the example’s. What does yours cost?",
+		care.StepDownOpen:          "What the converter can do is not known. It is reckoned as raising and lowering the voltage; if it only lowers it, less of the sun arrives.",
 		care.StepDown:              "What the converter can do is not known. If it raises and lowers the voltage, as reckoned, %[1]s kWh a year are bought; if it only lowers it, %[2]s kWh.",
 	},
 	Page: withFrame(englishPage, englishFrame),

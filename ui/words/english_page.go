@@ -239,6 +239,8 @@ var englishPage = []string{
 	MeterFits:            "Showers of %[1]s min fit: %[2]s kWh are bought in %[3]s then.",
 	MeterNot:             "No shower from 1 to 15 min fits: %[3]s would buy %[1]s to %[2]s kWh. Check the reading, the month, the hours and the tank's loss.",
 	MeterTake:            "Take them",
+	LandAll:              "Show windows up to 24\u202fh",
+	LandShort:            "Show windows up to 12\u202fh",
 	LandHelp:             "Every backup window, a simulated year each: stronger colour costs more, hatched runs cool more often than accepted. The cross is your hours, the ring the cheapest that keep to it. A tap takes the hours there.",
 	LandName:             "Yearly cost over start (to the right, o'clock) and length (upward, h)",
 	LandTwin:             "Cheapest: %[1]s, %[2]s a year. No backup %[3]s, all day %[4]s.",

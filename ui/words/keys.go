@@ -269,6 +269,8 @@ const (
 	MeterFits    // args: minutes, kWh, month
 	MeterNot     // args: kWh, kWh, month
 	MeterTake
+	LandAll   // shows windows of every length
+	LandShort // only short ones
 	LandHelp
 	LandName
 	LandTwin         // args: hours, money, of the cheapest; money of none, of all day

@@ -273,6 +273,7 @@ var spanish = Catalogue{
 		care.ElementTooLong:        "Una resistencia que acaba con el %[1]s %% del depósito debajo sobresaldría del agua: se calcula hasta el %[2]s %%.",
 		care.PriceOdd:              "¿Un kWh a %[1]s? Aquí los hogares suelen pagar unos %[2]s en esta moneda. ¿Es otra la coma decimal, la moneda o la unidad?",
 		care.PriceUnknown:          "No se sabe cuánto suelen pagar aquí los hogares por un kWh; %[1]s es solo el del ejemplo. ¿Cuánto cuesta el suyo?",
+		care.StepDownOpen:          "No se sabe qué puede el convertidor. Se calcula como si subiera y bajara la tensión; si solo la baja, llega menos sol.",
 		care.StepDown:              "No se sabe qué puede el convertidor. Si sube y baja la tensión, como se calcula, se compran %[1]s kWh al año; si solo la baja, %[2]s kWh.",
 	},
 	Page: withFrame(spanishPage, spanishFrame),

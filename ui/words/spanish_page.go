@@ -239,6 +239,8 @@ var spanishPage = []string{
 	MeterFits:            "Encajan duchas de %[1]s min: así se compran %[2]s kWh en %[3]s.",
 	MeterNot:             "No encaja ninguna ducha de 1 a 15 min: en %[3]s se comprarían de %[1]s a %[2]s kWh. Revisa la lectura, el mes, las horas y la pérdida del depósito.",
 	MeterTake:            "Tomarlas",
+	LandAll:              "Ver ventanas de hasta 24\u202fh",
+	LandShort:            "Ver ventanas de hasta 12\u202fh",
 	LandHelp:             "Cada ventana de apoyo, un año simulado: color más fuerte cuesta más; rayado, más usos fríos de los aceptados. La cruz son tus horas, el anillo las más baratas que cumplen. Un toque toma las horas de ese punto.",
 	LandName:             "Coste anual según inicio (a la derecha, hora) y duración (hacia arriba, h)",
 	LandTwin:             "Lo más barato: %[1]s, %[2]s al año. Sin apoyo %[3]s, todo el día %[4]s.",
