@@ -62,10 +62,8 @@ packages() {
   fi
 }
 
-build() {
-  packages
-  rm -rf dist
-  mkdir dist
+# program LDFLAGS FILE
+program() {
   # Packages that do not simulate are built without inlining: a twentieth smaller.
   cold=()
   for p in encoding/... reflect fmt net/... os time log html io/... internal/{poll,abi,runtime/atomic} syscall/... strings github.com/... \
@@ -74,7 +72,14 @@ build() {
     cold+=("-gcflags=$p=-l")
   done
   # The tag tinygo makes vugu take its own small JSON instead of encoding/json, 100 kB.
-  GOOS=js GOARCH=wasm go build -trimpath -tags outside,tinygo -ldflags='-s -w' "${cold[@]}" -o dist/suncask.wasm ./wasm
+  GOOS=js GOARCH=wasm go build -trimpath -tags outside,tinygo -ldflags="$1" "${cold[@]}" -o "$2" ./wasm
+}
+
+build() {
+  packages
+  rm -rf dist
+  mkdir dist
+  program '-s -w' dist/suncask.wasm
   go run ./site join
   go run ./site charts >dist/charts.json
   (cd site && node_modules/.bin/esbuild src/charts.js --bundle --minify --target=es2020 --legal-comments=none --outfile=../dist/charts.js --log-level=warning)
@@ -166,6 +171,12 @@ case "${1:-}" in
     echo "== in WebAssembly under node"
     wasm test ./engine/simulate ./engine/plan ./engine/climate/hourly -run '^$' -bench . -count 5
     build
+    go run ./site sizes
+    echo "== the program by section and package"
+    named=$(mktemp)
+    program -w "$named"
+    go run ./site weigh "$named"
+    rm "$named"
     lighthouse
     ;;
   *)

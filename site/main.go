@@ -5,6 +5,7 @@
 //	site icons   draws the icons from the dial, to be turned into pictures
 //	site build   puts everything but the WebAssembly and the bundles into dist/
 //	site sizes   prints what a first visit loads and fails above the ceilings
+//	site weigh   prints what a WebAssembly with names weighs, by section and package
 //	site serve   serves dist/ and prints the address
 package main
 
@@ -18,7 +19,7 @@ const dist = "dist"
 
 func main() {
 	if len(os.Args) < 2 {
-		fail(fmt.Errorf("say join, charts, icons, build, sizes or serve"))
+		fail(fmt.Errorf("say join, charts, icons, build, sizes, weigh or serve"))
 	}
 	var err error
 	switch os.Args[1] {
@@ -32,10 +33,15 @@ func main() {
 		err = build()
 	case "sizes":
 		err = sizes()
+	case "weigh":
+		if len(os.Args) < 3 {
+			fail(fmt.Errorf("say which file to weigh"))
+		}
+		err = weigh(os.Args[2])
 	case "serve":
 		err = serve()
 	default:
-		err = fmt.Errorf("unknown command %q: say join, charts, icons, build, sizes or serve", os.Args[1])
+		err = fmt.Errorf("unknown command %q: say join, charts, icons, build, sizes, weigh or serve", os.Args[1])
 	}
 	if err != nil {
 		fail(err)

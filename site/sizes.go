@@ -20,7 +20,7 @@ const (
 )
 
 // firstVisit are the files that the page loads beside the WebAssembly.
-var firstVisit = []string{"index.html", "suncask.css", "serif.woff2", "icon.svg", "wasm_exec.js", "vugu.js", "boot.js", "charts.js", "places.csv", "words.en.metric.txt", "manifest.webmanifest"}
+var firstVisit = []string{"index.html", "suncask.css", "serif.woff2", "icon.svg", "wasm_exec.js", "vugu.js", "boot.js", "worker.js", "charts.js", "places.csv", "words.en.metric.txt", "manifest.webmanifest"}
 
 func sizes() error {
 	raw, gz, br, err := packed("suncask.wasm")

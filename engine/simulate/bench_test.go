@@ -37,6 +37,38 @@ func benchYear(b *testing.B, exchange bool) {
 func BenchmarkYear(b *testing.B)         { benchYear(b, false) }
 func BenchmarkYearExchange(b *testing.B) { benchYear(b, true) }
 
+// The year of the example under every rule, and with every option that looks at the water.
+func BenchmarkYearRule(b *testing.B) {
+	rule := func(r scenario.Rule) func(*scenario.Scenario) { return func(s *scenario.Scenario) { s.Rule = r } }
+	for _, c := range []struct {
+		name   string
+		change func(*scenario.Scenario)
+	}{
+		{"throughout", rule(scenario.WholeWindow)},
+		{"satisfied", rule(scenario.SunWhenSatisfied)},
+		{"sun first", rule(scenario.SunFirst)},
+		{"rescue", func(s *scenario.Scenario) { s.RescueL = 40 }},
+		{"switching", func(s *scenario.Scenario) { s.Switching = 1 }},
+		{"upper element", func(s *scenario.Scenario) { s.Elements = scenario.TwoInTurn }},
+		{"all", func(s *scenario.Scenario) {
+			s.Rule, s.RescueL, s.Switching, s.HeatUp, s.Elements = scenario.SunFirst, 40, 1, 1, scenario.TwoInTurn
+		}},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			s := scenario.Defaults(scenario.LatestVersion)
+			c.change(&s)
+			p, err := Prepare(&s, nil, nil)
+			if err != nil {
+				b.Fatal(err)
+			}
+			ws, y := new(Workspace), new(Year)
+			for b.Loop() {
+				p.RunYear(s.Backup, ws, y)
+			}
+		})
+	}
+}
+
 func BenchmarkPrepare(b *testing.B) {
 	s := scenario.Defaults(scenario.LatestVersion)
 	b.Run("drawn", func(b *testing.B) {
