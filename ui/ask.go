@@ -51,6 +51,7 @@ func (c *Ask) skip() {
 // end closes the questions; the focus is back where they were asked for.
 func (c *Ask) end() {
 	c.Page.Question = -1
+	c.Page.Store.ShowWorst()
 	c.Page.reveal("house")
 }
 

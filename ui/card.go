@@ -74,7 +74,6 @@ var panels = []panel{
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
 	{PricesPanel, "prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
 		[]scenario.FieldID{scenario.BandPrices, scenario.BlockPrices, scenario.OtherKWh, scenario.Standing, scenario.ExportPrice, scenario.ExportKWh, scenario.ExportRest, scenario.GridCO2, scenario.TankCost, scenario.ReplaceCost, scenario.ReplaceYear, scenario.UpkeepCost, scenario.PriceRise, scenario.Discount, scenario.HorizonYears}, state.Home},
-	{HousesPanel, "copy", words.PanelHouses, nil, nil, state.Home},
 }
 
 // row is one field as it stands on the page.

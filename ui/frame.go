@@ -34,6 +34,8 @@ const (
 	MenuSheet
 	HowSheet
 	FigureSheet
+	HousesSheet
+	sheetCount
 )
 
 func (c *Page) placeName() string { return places[c.Place].name }
@@ -94,11 +96,11 @@ func (c *Page) CloseSheet() {
 }
 
 // openers are the buttons by which sheets are opened.
-var openers = map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: "figure-cost"}
+var openers = map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: "figure-cost", HousesSheet: "house"}
 
 // Return shows a place and a sheet that the browser's Back or Forward came to.
 func (c *Page) Return(p Place, s Sheet) {
-	if p < DayPlace || p > AdvicePlace || s < NoSheet || s > FigureSheet {
+	if p < DayPlace || p > AdvicePlace || s < NoSheet || s >= sheetCount {
 		return
 	}
 	switch {

@@ -8,11 +8,9 @@ import (
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/state"
+	"suncask/ui/view"
 	"suncask/ui/words"
 )
-
-// HousesPanel is the id of the group of kept houses.
-const HousesPanel = "panel-houses"
 
 // Kept is a house that this device keeps under a name.
 type Kept struct{ Name, Link string }
@@ -51,11 +49,13 @@ func (c *Houses) keep() {
 
 func (c *Houses) open(k Kept) {
 	c.Page.Host.Open(c.Page.Store.In(k.Link))
+	c.Page.CloseSheet()
 	c.Page.changed()
 }
 
 func (c *Houses) compare(k Kept) {
 	c.Page.other, c.Page.otherName = c.Page.Host.Beside(k.Link), k.Name
+	c.Page.reveal("over")
 }
 
 func (c *Houses) compares() bool { return c.Page.other != nil }
@@ -77,6 +77,33 @@ func (c *Houses) missing() string {
 		return c.Page.View.Words.Text(words.FileAbsent, o.Scenario.Weather)
 	}
 	return ""
+}
+
+// beside are the house shown and the one compared with, each as a small dial.
+func (c *Houses) beside() []smallDial {
+	return []smallDial{{c.Page.T(words.CompareThis), frameOf(c.Page.Store)}, {c.Page.otherName, frameOf(c.Page.other)}}
+}
+
+// smallDial is a house's day as a picture without grips and numbers.
+type smallDial struct {
+	name  string
+	paths map[string]string
+}
+
+func frameOf(s *state.Store) map[string]string {
+	paths := map[string]string{}
+	for _, a := range view.New().Frame(s) {
+		if a.Name == "d" {
+			paths[a.ID] = a.Value
+		}
+	}
+	return paths
+}
+
+// again asks the six questions once more.
+func (c *Houses) again() {
+	c.Page.Over = NoSheet
+	c.Page.askMine()
 }
 
 // sheet has the results of both houses with their difference, and what differs between them.

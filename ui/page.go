@@ -179,8 +179,7 @@ func (c *Page) change() {
 		c.askMine()
 		return
 	}
-	c.show(HomePanel)
-	c.reveal(HomePanel)
+	c.openSheet(HousesSheet)
 }
 
 func (c *Page) findHours() {

@@ -50,6 +50,7 @@ func (a *app) Open(link string) {
 	a.store.Cancel()
 	a.store.Load(link)
 	a.findRecord(a.store)
+	a.store.ShowWorst()
 }
 
 // Beside opens the house of a link beside the present one.

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 	"testing"
@@ -18,6 +19,7 @@ import (
 	"suncask/ui/curve"
 	"suncask/ui/state"
 	"suncask/ui/view"
+	"suncask/ui/words"
 )
 
 // finger moves a mouse or a finger on the page.
@@ -130,6 +132,14 @@ func (b *tab) sameAsNative(base string) {
 			word = "all"
 		}
 		link = fmt.Sprintf("%s&backup=%s%02d%02d", base, word, int(edges[0])/60, int(edges[0])%60)
+	}
+	var day struct { // where cool uses are many, the page shows a day that has some
+		Month string
+		Sky   int
+	}
+	b.eval(`({Month: document.getElementById('month').textContent, Sky: [...document.querySelectorAll('.sky')].findIndex(e => e.getAttribute('aria-pressed') === 'true')})`, &day)
+	if at := slices.Index(words.English().Months[:], day.Month); at >= 0 && day.Sky >= 0 && !strings.Contains(link, "&month=") && !strings.Contains(link, "&sky=") {
+		link += "&month=" + scenario.FieldOf(scenario.Month).Choices[at] + "&sky=" + scenario.FieldOf(scenario.SkyKind).Choices[day.Sky]
 	}
 	native, v := state.Open(link), view.New()
 	if len(native.LinkProblems) > 0 {

@@ -10,7 +10,7 @@ import (
 // everyPlace are the places, and cards every card of the house.
 var (
 	everyPlace = []string{"day", "house", "year", "advice"}
-	cards      = []string{"weather", "home", "roof", "wiring", "tank", "backup", "prices", "houses"}
+	cards      = []string{"weather", "home", "roof", "wiring", "tank", "backup", "prices"}
 )
 
 // layout lists what a stranger would stumble over: what is wider than the screen, letters under

@@ -24,7 +24,7 @@ func TestLanguage_Spanish(t *testing.T) {
 			b.shot("spanish-" + s.name)
 			finger{b, s.touch}.drag("#grip-1-hit", 30, 4, func() {})
 			cost := b.value("out-cost-year")
-			for _, panel := range []string{"panel-home", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-weather", "panel-houses"} {
+			for _, panel := range []string{"panel-home", "panel-wiring", "panel-tank", "panel-backup", "panel-prices", "panel-weather"} {
 				b.run(card("#" + panel))
 				b.frame()
 				b.axe(panel)

@@ -55,6 +55,9 @@ const (
 	SinceWas    // args: field, value, value before
 	SinceHours  // args: hours, hours before
 	SinceChange // args: field
+	HousesInvite
+	AskAgain
+	CompareEnd
 	PanelHouses
 	HoursTitle
 	SizesTitle
