@@ -35,7 +35,7 @@ const layout = `(() => {
 		const size = parseFloat(getComputedStyle(e).fontSize) * scale
 		if (size < 11.9) out.push('letters of ' + size.toFixed(1) + ' px: ' + e.textContent.slice(0, 20))
 	}
-	for (const svg of document.querySelectorAll('.chart-box svg, #calendar, #land')) {
+	for (const svg of document.querySelectorAll('.chart-box svg, #calendar, #land, #dots, #sizes-bars')) {
 		if (!shown(svg)) continue
 		const boxes = [...svg.querySelectorAll('text')].filter(t => t.textContent.trim()).map(t => [t.textContent, t.getBoundingClientRect()])
 		boxes.forEach(([a, r], i) => boxes.slice(i + 1).forEach(([b, s]) => {

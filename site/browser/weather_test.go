@@ -182,8 +182,10 @@ func TestYears_InAWorker(t *testing.T) {
 		if blocked {
 			b.eval(`delete window.Worker; 0`, new(any))
 		}
-		b.run(card("#panel-weather"), chromedp.ScrollIntoView("#years-button"), chromedp.Click("#years-button"))
+		b.run(place("year"), chromedp.ScrollIntoView("#years-button"), chromedp.Click("#years-button"))
 		b.until(`document.querySelector('#years-status').textContent.includes('of 60 years')`)
+		b.until(`document.querySelectorAll('#dots circle').length === 60`)
+		b.run(chromedp.Click("#fold-years-table", chromedp.ByQuery))
 		b.until(`document.querySelectorAll('#years-table tr').length === 4`)
 		var row []string
 		b.eval(`[...document.querySelectorAll('#years-table tr')[1].querySelectorAll('td')].map(e => e.textContent)`, &row)
@@ -195,14 +197,16 @@ func TestYears_InAWorker(t *testing.T) {
 			t.Errorf("bought in this, a good, a middle and a bad year: %v", row)
 		}
 		if !blocked {
-			b.run(chromedp.ScrollIntoView("#years-table"))
+			b.run(chromedp.ScrollIntoView("#years-title"))
+			b.frame()
 			b.shot("years-phone")
+			b.laidOut("good and bad years")
 		}
 		b.run(card("#panel-tank"))
 		b.typeInto("field-tank", "150")
 		b.until(`location.hash.includes('tank=150')`)
-		b.run(card("#panel-weather"))
-		b.until(`document.querySelector('#years-table') === null`)
+		b.run(place("year"))
+		b.until(`document.querySelector('#dots') === null`)
 		b.clean()
 	}
 }

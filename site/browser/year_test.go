@@ -129,6 +129,7 @@ func TestSizes_Tried(t *testing.T) {
 			b.eval(`document.querySelectorAll('#sizes tr').length`, &rows)
 			b.run(chromedp.ScrollIntoView("#sizes"))
 			b.shot("sizes-" + s.name)
+			b.laidOut("sizes")
 			b.axe("shown")
 			modules, _, _ := strings.Cut(strings.SplitAfter(b.text("#sizes tr:nth-child(3) th"), "Modules: ")[1], ";")
 			b.run(chromedp.Click("#sizes tr:nth-child(3) button"))

@@ -320,6 +320,12 @@ const (
 	YearsButton
 	YearsHelp     // args: years, % spread
 	YearsProgress // args: done, all
+	YearsTitle
+	YearsDearer // args: money
+	YearsCooler // args: days
+	YearsDays   // args: number
+	YearsShown  // args: money or days
+	YearsSays   // args: money or days of the lowest and highest tenth and of the worst; days
 	YearsName
 	YearsThis
 	YearsGood

@@ -58,6 +58,9 @@ const (
 	HousesInvite
 	AskAgain
 	CompareEnd
+	SizesMost // args: modules, money, years
+	SizesBest
+	SizesYours
 	PanelHouses
 	HoursTitle
 	SizesTitle

@@ -1,0 +1,56 @@
+// Package bars lays out amounts as bars from a common zero, over or under it.
+package bars
+
+import (
+	"math"
+
+	"suncask/ui/curve"
+)
+
+// Size of the picture, and of the part that has the bars.
+const (
+	Width  = 336
+	Height = 190
+	left   = 52
+	top    = 22
+	foot   = 160
+)
+
+// Bar is an amount's box, and where its name stands below.
+type Bar struct{ X, Y, Wide, High, Middle float64 }
+
+// Tick is an amount along the axis.
+type Tick struct{ Value, Y float64 }
+
+// Picture is the whole layout.
+type Picture struct {
+	Bars  []Bar
+	Ticks []Tick
+	Zero  float64
+}
+
+// Layout makes a bar of each value, with ticks at the ends of the axis, zero and between.
+func Layout(values []float64) *Picture {
+	least, most := 0.0, 0.0
+	for _, v := range values {
+		least, most = math.Min(least, v), math.Max(most, v)
+	}
+	step := curve.Nice(math.Max(most-least, 1) / 3)
+	least, most = step*math.Floor(least/step), step*math.Ceil(most/step)
+	if most <= least {
+		most = least + step
+	}
+	y := func(v float64) float64 { return foot - (v-least)/(most-least)*(foot-top) }
+	p := &Picture{Zero: y(0)}
+	for i := 0; least+float64(i)*step <= most+step/2; i++ {
+		v := least + float64(i)*step
+		p.Ticks = append(p.Ticks, Tick{v, y(v)})
+	}
+	room := float64(Width-left) / float64(max(1, len(values)))
+	for i, v := range values {
+		b := Bar{X: left + (float64(i)+0.14)*room, Wide: 0.72 * room, Middle: left + (float64(i)+0.5)*room}
+		b.Y, b.High = math.Min(y(v), p.Zero), math.Abs(y(v)-p.Zero)
+		p.Bars = append(p.Bars, b)
+	}
+	return p
+}
