@@ -43,7 +43,7 @@ func build() error {
 	if err := copyFile("engine/climate/places.csv", filepath.Join(dist, "places.csv")); err != nil {
 		return err
 	}
-	for _, c := range []*words.Catalogue{words.English(), words.Spanish()} {
+	for _, c := range words.All() {
 		for units, c := range map[string]*words.Catalogue{"metric": c, "us": c.InCustomary()} {
 			name := "words." + c.Text(words.LanguageCode) + "." + units + ".txt"
 			if err := os.WriteFile(filepath.Join(dist, name), []byte(c.Lines()), 0o644); err != nil {

@@ -214,9 +214,9 @@ func (c *Page) Found() {
 	}
 }
 
-func (c *Page) speak() {
-	if c.Host != nil {
-		c.Host.Choose("lang", c.T(words.OtherCode))
+func (c *Page) speak(language string) {
+	if c.Host != nil && language != c.T(words.LanguageCode) {
+		c.Host.Choose("lang", language)
 	}
 }
 

@@ -50,7 +50,7 @@ func TestLanguage_Spanish(t *testing.T) {
 				b.axe(p)
 				b.fits(p, s.width)
 			}
-			b.menu("#language")
+			b.menu("#lang-en")
 			b.until(`location.search === '?lang=en'`)
 			b.ready()
 			if text := b.text("#verdict"); !strings.Contains(text, "ot water on every day") && !strings.Contains(text, "Cool water") || b.value("out-cost-year") != cost {

@@ -16,7 +16,9 @@ window.suncaskStorage = () => { try { return localStorage } catch { return null 
 const spoken = language()
 const failed = {
   en: 'The calculator could not start. What you see is the example house. Reload to try again.',
-  es: 'El calculador no pudo arrancar. Lo que ves es la casa de ejemplo. Recarga para intentarlo de nuevo.'
+  es: 'El calculador no pudo arrancar. Lo que ves es la casa de ejemplo. Recarga para intentarlo de nuevo.',
+  fr: 'Le calculateur n’a pas pu démarrer. Vous voyez la maison d’exemple. Rechargez la page pour réessayer.',
+  pt: 'A calculadora não conseguiu arrancar. O que se vê é a casa de exemplo. Recarregar para tentar de novo.'
 }
 
 function fail (error) {

@@ -1,5 +1,5 @@
 // Languages that the page has words in.
-const languages = ['en', 'es']
+const languages = ['en', 'es', 'fr', 'pt']
 
 // chosen is what the address asks for, or what this device keeps.
 function chosen (key) {

@@ -18,7 +18,7 @@ var metric = regexp.MustCompile(`°C|(%[\[\]\d.]*[sdf]|\d|,)[ \x{a0}](L|K|m|km)(
 
 // No text in US customary units names a metric one, takes other arguments or is missing.
 func TestInCustomary_Whole(t *testing.T) {
-	for _, c := range []*Catalogue{English(), Spanish()} {
+	for _, c := range All() {
 		us := c.InCustomary()
 		lists := us.lists()
 		for i, list := range c.lists() {

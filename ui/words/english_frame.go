@@ -44,6 +44,7 @@ var englishFrame = []string{
 	Less:          "%s: less",
 	More:          "%s: more",
 	MenuName:      "This page",
+	MenuLanguage:  "Language",
 	MenuTheme:     "Light",
 	ThemeAuto:     "as the device",
 	ThemeLight:    "light",

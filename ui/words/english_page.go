@@ -355,8 +355,6 @@ var englishPage = []string{
 	LanguageCode:         "en",
 	MetricUnits:          "Metric units",
 	CustomaryUnits:       "US units",
-	OtherCode:            "es",
-	OtherLanguage:        "Español",
 	AtLine:               "Line %d",
 	AtColumn:             ", column %d",
 	OneDay:               "1\u202fday",

@@ -356,8 +356,6 @@ const (
 	LanguageCode
 	MetricUnits
 	CustomaryUnits
-	OtherCode
-	OtherLanguage
 	AtLine   // args: line
 	AtColumn // args: column
 	OneDay

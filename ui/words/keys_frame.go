@@ -43,6 +43,7 @@ const (
 	Less // args: what
 	More // args: what
 	MenuName
+	MenuLanguage
 	MenuTheme
 	ThemeAuto
 	ThemeLight

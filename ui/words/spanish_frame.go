@@ -44,6 +44,7 @@ var spanishFrame = []string{
 	Less:          "%s: menos",
 	More:          "%s: más",
 	MenuName:      "Esta página",
+	MenuLanguage:  "Idioma",
 	MenuTheme:     "Luz",
 	ThemeAuto:     "como el aparato",
 	ThemeLight:    "clara",

