@@ -51,7 +51,7 @@ func (c *Page) current(p Place) string {
 // sees tells whether a place is on the screen: on a phone the one chosen, beside the day on a
 // tablet, all of them where it is wide.
 func (c *Page) sees(p Place) bool {
-	return c.Wide == 2 || c.Place == p || c.Wide == 1 && p == HousePlace && c.Place == DayPlace
+	return c.Wide == 2 || c.Printing || c.Place == p || c.Wide == 1 && p == HousePlace && c.Place == DayPlace
 }
 
 // goTo shows a place; the browser's Back returns.

@@ -156,3 +156,24 @@ func (c *Page) turnTo(id scenario.FieldID, direction int) {
 	c.Store.Type(id, strconv.Itoa(45*direction))
 	c.changed()
 }
+
+// input is a field for the printed list.
+type input struct {
+	name, value string
+	assumed     bool
+}
+
+// inputs are all fields that the house has.
+func (c *House) inputs() (list []input) {
+	s := c.Page.Store
+	houses := Houses{c.Page}
+	for _, f := range scenario.Fields() {
+		if f.Kind == scenario.Months && !s.Scenario.Known.Has(f.ID) {
+			continue
+		}
+		if v := houses.value(s, f.ID); shown(&s.Scenario, f.ID) && v != "" {
+			list = append(list, input{c.Page.View.Words.Fields[f.ID].Name, v, !s.Scenario.Known.Has(f.ID)})
+		}
+	}
+	return list
+}

@@ -143,5 +143,9 @@ func (c *Houses) value(s *state.Store, id scenario.FieldID) string {
 	case f.Kind == scenario.Months, f.Kind == scenario.Hours, id == scenario.WeatherFile:
 		return s.Scenario.Written(id)
 	}
-	return strings.TrimSpace(s.Text(id) + " " + c.Page.View.Words.Units[f.Unit])
+	text := s.Text(id)
+	if text == "" { // not known
+		return ""
+	}
+	return strings.TrimSpace(text + " " + c.Page.View.Words.Units[f.Unit])
 }

@@ -55,6 +55,7 @@ type Page struct {
 	Place       Place
 	Over        Sheet
 	Wide        int8             // 0: a phone, 1: two columns, 2: three
+	Printing    bool             // every place is shown, and all inputs as a list
 	Theme       string           // auto, light or dark
 	HelpOf      string           // the field whose explanation is open
 	TableOpen   string           // the table that is shown beside its picture

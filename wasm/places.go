@@ -137,4 +137,22 @@ func (a *app) dark() bool {
 }
 
 // Print prints the page, once it is rendered.
-func (a *app) Print() { a.after(50, func() { a.window.Call("print") }) }
+func (a *app) Print() {
+	if !a.window.Get("print").Truthy() {
+		return
+	}
+	a.page.Printing = true // the tap's own render shows it
+	a.after(printMs, func() { a.window.Call("print") })
+}
+
+// printed shows the page as it was before it was printed.
+func (a *app) printed() {
+	if a.page.Printing {
+		a.page.Printing = false
+		a.render()
+	}
+}
+
+// printMs is how long charts have to be drawn in before they are printed.
+const printMs = 700
+

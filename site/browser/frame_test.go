@@ -194,3 +194,24 @@ func TestFrame_Back(t *testing.T) {
 	at("day", false)
 	b.clean()
 }
+
+// Printed are all places with their charts and a list of all inputs; then the page is as before.
+func TestFrame_Printed(t *testing.T) {
+	for _, s := range []screen{phone, wide} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#v=2&place=oslo&modules=2&tank=100")
+			b.eval(`(window.print = () => { window.asked = true }, 1)`, new(int))
+			b.menu("#print")
+			b.until(`window.asked === true`)
+			var n struct{ Inputs, Charts, Care int }
+			b.eval(`({Inputs: document.querySelectorAll('.inputs div').length, Charts: document.querySelectorAll('#year svg, #cash svg, #calendar path, #strip svg').length, Care: document.querySelectorAll('#care .finding').length})`, &n)
+			if n.Inputs < 40 || n.Charts < 4 || n.Care < 3 {
+				t.Errorf("printed: %+v", n)
+			}
+			b.eval(`(window.dispatchEvent(new Event('afterprint')), 1)`, new(int))
+			b.until(`document.querySelector('.inputs') === null`)
+			b.clean()
+		})
+	}
+}
