@@ -155,4 +155,3 @@ func (a *app) printed() {
 
 // printMs is how long charts have to be drawn in before they are printed.
 const printMs = 700
-
