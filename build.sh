@@ -160,7 +160,7 @@ case "${1:-}" in
     build
     go run ./site sizes
     echo "== in Chromium"
-    go test -count 1 -timeout 25m -v ./site/...
+    go test -count 1 -timeout 40m -v ./site/...
     lighthouse
     ;;
   bench)

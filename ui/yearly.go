@@ -53,7 +53,7 @@ func (c *Yearly) flowCaption() string {
 	if c.Page.View.FlowDay {
 		return c.Page.T(words.FlowDay)
 	}
-	return c.Page.T(words.FlowYear)
+	return c.flowTitle()
 }
 
 func (c *Yearly) flowOther() string {

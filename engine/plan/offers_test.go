@@ -109,27 +109,23 @@ func TestSizes_Property(t *testing.T) {
 	}
 }
 
-// The shares of a search are its offers, each once.
-func TestSizes_Shared(t *testing.T) {
-	if testing.Short() || runtime.GOARCH == "wasm" {
-		t.Skip("the same code, natively: 20,000 years")
-	}
-	p := prepare(t, scenario.Defaults(scenario.LatestVersion))
-	whole, _ := offers(t, p, Sizes)
-	found := map[scenario.Scenario]simulate.Flows{}
-	for part := range 2 {
-		for o := range Sizes.Run(p, nil, Share{part, 2}) {
-			if o != nil {
-				found[o.To] = o.Year
+// The shares of the sizes are all numbers of modules, each once, the nearest to the house's first.
+func TestShare_Counts(t *testing.T) {
+	for of := 1; of <= 4; of++ {
+		seen := map[int]int{}
+		for part := range of {
+			list := Share{part, of}.counts(4)
+			for i, n := range list {
+				seen[n]++
+				if i > 0 && max(n-4, 4-n) < max(list[i-1]-4, 4-list[i-1]) {
+					t.Errorf("%d shares: %v", of, list)
+				}
 			}
 		}
-	}
-	if len(found) != len(whole) {
-		t.Errorf("%d offers in two shares, %d in one", len(found), len(whole))
-	}
-	for _, o := range whole {
-		if found[o.To] != o.Year {
-			t.Errorf("%d modules, %g L: another year", o.To.Modules, o.To.TankLitres)
+		for n := range MostModules + 1 {
+			if seen[n] != 1 {
+				t.Errorf("%d shares: %d modules %d times", of, n, seen[n])
+			}
 		}
 	}
 }

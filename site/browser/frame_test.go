@@ -59,10 +59,10 @@ const layout = `(() => {
 	return [...new Set(out)].slice(0, 12)
 })()`
 
-// languages are those that a screen is laid out in: all on phones and tablets, where room is short.
+// languages are those that a screen is laid out in: all where room is short.
 func (s screen) languages() (list []string) {
 	for _, l := range words.Languages {
-		if s.width < 1000 || l.Code == "en" || l.Code == "es" {
+		if s.name != "phone-390" && s.width < 1000 || l.Code == "en" || l.Code == "es" {
 			list = append(list, l.Code)
 		}
 	}

@@ -64,6 +64,18 @@ const (
 	SizesYours
 	PanelHouses
 	HoursTitle
+	FlowKey
+	FlowWaits // args: kWh
+	FlowLost  // args: kWh lost, kWh in
+	FlowReach // args: kWh at the tap, kWh in
+	LandBest  // args: hours, money, money of the present ones
+	LandNone
+	LengthEnough // args: hours, money
+	LengthNone
+	LengthNever
+	IVFull       // args: W at the element, W of the strings
+	ClimateTimes // args: times, bright month, dark month
+	ClimateDark  // args: bright month, kWh/m2 a day, dark month
 	SizesTitle
 	MonthsCool   // args: month, cool uses
 	MonthsBought // args: month, kWh
