@@ -38,7 +38,12 @@ const (
 	sheetCount
 )
 
-func (c *Page) placeName() string { return places[c.Place].name }
+func (c *Page) placeName() string {
+	if c.Printing {
+		return "all"
+	}
+	return places[c.Place].name
+}
 
 // current marks the button of the place that is shown.
 func (c *Page) current(p Place) string {
@@ -72,6 +77,7 @@ func (c *Page) openSheet(s Sheet) {
 
 // went tells the browser's history of the place and sheet that are shown now.
 func (c *Page) went(top bool) {
+	c.Printing = false // where the browser never said that it had printed
 	if c.Host != nil {
 		c.Host.Went(top)
 	}

@@ -54,7 +54,10 @@ func (c *Houses) open(k Kept) {
 }
 
 func (c *Houses) compare(k Kept) {
-	c.Page.other, c.Page.otherName = c.Page.Host.Beside(k.Link), k.Name
+	o, s := c.Page.Host.Beside(k.Link), &c.Page.Store.Scenario
+	o.Choose(scenario.Month, int(s.Month)) // both show the same day
+	o.Choose(scenario.SkyKind, int(s.Sky))
+	c.Page.other, c.Page.otherName = o, k.Name
 	c.Page.reveal("over")
 }
 
@@ -102,7 +105,7 @@ func frameOf(s *state.Store) map[string]string {
 
 // again asks the six questions once more.
 func (c *Houses) again() {
-	c.Page.Over = NoSheet
+	c.Page.CloseSheet()
 	c.Page.askMine()
 }
 
@@ -138,6 +141,10 @@ func (c *Houses) sheet() *sheet {
 func (c *Houses) value(s *state.Store, id scenario.FieldID) string {
 	f := scenario.FieldOf(id)
 	switch {
+	case id == scenario.BackupHours:
+		return (&Offers{Page: c.Page}).hours(s.Scenario.Backup)
+	case id == scenario.SecondHours: // among those
+		return ""
 	case f.Kind == scenario.Choice:
 		return c.Page.View.Words.Fields[id].Choices[int(f.Get(&s.Scenario))]
 	case f.Kind == scenario.Months, f.Kind == scenario.Hours, id == scenario.WeatherFile:

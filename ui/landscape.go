@@ -22,9 +22,9 @@ type landShapes struct {
 	paths [landscape.Levels + 1]string
 }
 
-// landFrame is which lengths the landscape shows.
+// landFrame is which lengths the landscape shows: at first those that the house's own are among.
 func (c *Page) landFrame() landscape.Frame {
-	if c.AllLengths {
+	if long := c.Store.Scenario.Backup.Length() > landscape.Short.Hours()*60; c.AllLengths != long {
 		return landscape.All
 	}
 	return landscape.Short
@@ -32,7 +32,7 @@ func (c *Page) landFrame() landscape.Frame {
 
 // lengths names the button that shows the others.
 func (c *Landscape) lengths() string {
-	if c.Page.AllLengths {
+	if c.Page.landFrame() == landscape.All {
 		return c.Page.T(words.LandShort)
 	}
 	return c.Page.T(words.LandAll)

@@ -16,13 +16,14 @@ type mindedAt struct {
 	house    *simulate.Prepared
 	scenario scenario.Scenario // hours and uses move in a drag under the same house
 	bought   state.Bought
+	known    bool // bought is
 }
 
 // findings are what to mind, worst first. They are looked for anew where the house is
 // another, never in a drag.
 func (c *Page) findings() []care.Finding {
 	bought, known := c.Store.Bought()
-	at := mindedAt{c.Store.Prepared, c.Store.Scenario, bought}
+	at := mindedAt{c.Store.Prepared, c.Store.Scenario, bought, known}
 	if at == c.mindedAt {
 		return c.minded
 	}

@@ -59,7 +59,7 @@ type Page struct {
 	Theme       string           // auto, light or dark
 	HelpOf      string           // the field whose explanation is open
 	TableOpen   string           // the table that is shown beside its picture
-	AllLengths  bool             // the landscape shows windows of every length, not only short ones
+	AllLengths  bool             // the landscape shows the other lengths than at first
 	MonthRead   int              // the month that is read below the year, -1: the one that tells most
 	Panel       int              // open card, -1 none
 	entry       state.Entry      // whose group was opened
@@ -174,7 +174,7 @@ func (c *Page) open(panel int) {
 	c.Panel, c.More, c.Question = panel, false, -1
 }
 
-// change opens the first group of inputs from the header.
+// change asks whose house it is, or opens the houses, from the header.
 func (c *Page) change() {
 	if c.Store.Example() {
 		c.askMine()

@@ -18,7 +18,7 @@ func (c *Page) sizes() []plan.Offer { return bestByModules(c.Store.Offers(state.
 // sizesTitle names the number of modules that is worth most, once it is known.
 func (c *Page) sizesTitle() string {
 	best := bestOffer(c.sizes())
-	if _, running := c.Store.Running(state.SizesJob); running || best == nil {
+	if !c.Store.Done(state.SizesJob) || best == nil {
 		return c.T(words.SizesTitle)
 	}
 	return c.View.Words.Text(words.SizesMost, best.To.Modules, format.Money(best.Worth, best.To.Currency), best.To.HorizonYears)
@@ -40,7 +40,7 @@ func (c *Offers) barsFrame() string {
 
 func (c *Offers) barsAxis() (d string) {
 	for _, t := range c.bars().Ticks {
-		d += "M52 " + svgNumber(t.Y) + "H" + strconv.Itoa(bars.Width)
+		d += "M" + strconv.Itoa(bars.Left) + " " + svgNumber(t.Y) + "H" + strconv.Itoa(bars.Width)
 	}
 	return d
 }
@@ -66,12 +66,15 @@ func (c *Offers) barClass(i int) string {
 func (c *Offers) barMarks() (list []textMark) {
 	p, offers := c.bars(), c.Page.sizes()
 	for _, t := range p.Ticks {
-		list = append(list, textMark{"size-tick", "48", svgNumber(t.Y + 4), format.Number(t.Value, 0)})
+		list = append(list, textMark{"size-tick", strconv.Itoa(bars.Left - 4), svgNumber(t.Y + 4), format.Number(t.Value, 0)})
 	}
 	best, last := bestOffer(offers), math.Inf(-1)
 	for i := range offers {
 		b, o := p.Bars[i], &offers[i]
-		list = append(list, textMark{"size-count", svgNumber(b.Middle), "178", strconv.Itoa(o.To.Modules)})
+		if len(o.Mind) > 0 {
+			list = append(list, textMark{"size-mind", svgNumber(b.Middle), svgNumber(b.Y + 14), "△"})
+		}
+		list = append(list, textMark{"size-count", svgNumber(b.Middle), strconv.Itoa(bars.Foot + 18), strconv.Itoa(o.To.Modules)})
 		name := ""
 		switch {
 		case best != nil && o.To.Modules == best.To.Modules:

@@ -34,7 +34,7 @@ func (c *Years) known() bool { _, ok := c.Page.Store.Spread(); return ok }
 func (c *Years) values() (values []float64, now float64, days bool) {
 	spread, _ := c.Page.Store.Spread()
 	total := &c.Page.Store.Results.Year.Total
-	if slices.Max(spread.Cost)-slices.Min(spread.Cost) < 1 {
+	if most := slices.Max(spread.Cost); most-slices.Min(spread.Cost) < most/100 || most == 0 {
 		return spread.CoolDays, float64(total.CoolDays), true
 	}
 	return spread.Cost, total.Cost, false
@@ -57,8 +57,11 @@ func (c *Years) title() string {
 	if !c.known() {
 		return c.Page.T(words.YearsTitle)
 	}
+	values, _, days := c.values()
 	_, high := c.tenths()
-	_, _, days := c.values()
+	if slices.Max(values) <= high {
+		return c.Page.T(words.YearsAlike)
+	}
 	key := words.YearsDearer
 	if days {
 		key = words.YearsCooler
@@ -131,6 +134,9 @@ func (c *Years) says() string {
 	spread, _ := c.Page.Store.Spread()
 	values, _, _ := c.values()
 	low, high := c.tenths()
+	if slices.Max(values) <= high {
+		return ""
+	}
 	return c.Page.View.Words.Text(words.YearsSays, c.amount(low), c.amount(high), c.amount(slices.Max(values)), format.Number(slices.Max(spread.CoolDays), 0))
 }
 

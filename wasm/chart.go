@@ -56,7 +56,8 @@ func (c *charts) mount(a *app, name string) bool {
 // first render takes it out.
 func (a *app) sketched(host js.Value) bool {
 	s := a.store.Scenario
-	same := a.store.Before == nil && s == scenario.Defaults(scenario.LatestVersion) && !a.view.InShowers && !format.Customary()
+	_, real := a.store.RealDay()
+	same := !real && a.store.Before == nil && a.window.Get("suncaskLocale").Get("decimal").String() == "." && s == scenario.Defaults(scenario.LatestVersion) && !a.view.InShowers && !format.Customary()
 	switch {
 	case !a.sketch.Truthy():
 		return false

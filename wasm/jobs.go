@@ -34,6 +34,7 @@ func (a *app) Start(j state.Job, link string) {
 	said := func(data js.Value) {
 		if data.Get("end").Truthy() {
 			if working--; working == 0 {
+				a.store.FinishJob(j)
 				a.ended(j)
 			}
 			return
@@ -41,7 +42,12 @@ func (a *app) Start(j state.Job, link string) {
 		a.took(j, state.Part{Steps: data.Get("steps").Int(), Link: data.Get("link").String(), Numbers: numbers(data.Get("numbers"))})
 	}
 	for part := range of {
-		stops = append(stops, a.inWorker(j, plan.Share{Part: part, Of: of}, link, said, func() { a.inTurns(j, link) }))
+		stops = append(stops, a.inWorker(j, plan.Share{Part: part, Of: of}, link, said, func() {
+			if j != state.CurvesJob { // what a worker found before it broke comes again
+				a.store.BeginJob(j)
+			}
+			a.inTurns(j, link)
+		}))
 	}
 }
 
@@ -61,6 +67,7 @@ func (a *app) ended(j state.Job) {
 
 // took hands a part to the store and shows what grew.
 func (a *app) took(j state.Job, p state.Part) {
+	_, begun := a.store.Landscape()
 	if !a.store.TakePart(j, p) { // another house by now
 		a.ended(j)
 		return
@@ -73,6 +80,8 @@ func (a *app) took(j state.Job, p state.Part) {
 	case p.Link != "":
 		a.render()
 	case j == state.CurvesJob && a.page.Draft.Box == "":
+		a.render()
+	case j == state.LandscapeJob && !begun:
 		a.render()
 	case j == state.LandscapeJob:
 		a.paintLandscape()
@@ -104,6 +113,7 @@ func (a *app) inTurns(j state.Job, link string) {
 		case more:
 			a.window.Call("setTimeout", turn, 0)
 		default:
+			a.store.FinishJob(j)
 			a.ended(j)
 		}
 	})

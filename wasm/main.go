@@ -39,9 +39,7 @@ func main() {
 	a.page.Shared = a.shared
 	a.painter = newPainter(a.document)
 	a.findRecord(a.store)
-	if a.store.Entry != state.Lesson {
-		a.store.ShowWorst()
-	}
+	a.store.ShowWorst()
 	a.publish()
 	a.pause()
 	a.view.Frame(a.store) // what is slow at first, each in a turn of its own

@@ -141,6 +141,7 @@ func (a *app) Print() {
 	if !a.window.Get("print").Truthy() {
 		return
 	}
+	a.window.Call("suncaskDraw")
 	a.page.Printing = true // the tap's own render shows it
 	a.after(printMs, func() { a.window.Call("print") })
 }

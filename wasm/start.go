@@ -62,7 +62,7 @@ func (a *app) start() {
 	a.document.Get("documentElement").Get("dataset").Set("state", "ready")
 }
 
-// warmRuns is how many years are simulated before a page's first gesture. Browsers compile
+// warmRuns is how many years the start's worker simulates. Browsers compile
 // WebAssembly quickly first and well only once it has run for a while: the first twenty years
 // take 4 ms each, those after the fortieth 2.4.
 const warmRuns = 40

@@ -10,7 +10,7 @@ import (
 )
 
 // inWorker gives a share of a job to the same program in a worker. said takes its messages; broke is
-// called, perhaps before inWorker returns, where there are no workers or this one fails.
+// called later where there are no workers or this one fails.
 // stop ends the job at once; it must be called when the job is over.
 func (a *app) inWorker(j state.Job, share plan.Share, link string, said func(data js.Value), broke func()) (stop func()) {
 	if !a.window.Get("Worker").Truthy() {

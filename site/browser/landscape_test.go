@@ -15,7 +15,7 @@ func TestLandscape_DrawnAndTapped(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&backup=1500-1800")
 			b.run(place("advice"), chromedp.Click("#land-button", chromedp.ByQuery))
-			b.until(`document.getElementById('land-3').getAttribute('d').length > 50`)
+			b.until(`document.getElementById('land-3').getAttribute('d').length > 50 && document.getElementById('land').clientHeight > 0`)
 			// Stopped within a tenth of a second, and what is known stays.
 			b.run(place("advice"), chromedp.Click("#land-button", chromedp.ByQuery))
 			var known, later string

@@ -29,10 +29,10 @@ function fail (error) {
   box.hidden = false
 }
 
-// The charts' script comes when a chart is needed, and else once the page has been idle for a while.
+// The charts' script comes when a chart is needed, and else some seconds after the start.
 let drawing = false
 window.suncaskDraw = () => {
-  if (!drawing) document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js' }))
+  if (!drawing) document.head.append(Object.assign(document.createElement('script'), { src: 'charts.js', onerror: () => { drawing = false } }))
   drawing = true
 }
 
@@ -59,18 +59,26 @@ function greet () {
 // be had, the page loads it itself.
 function loadedInWorker (what, progress) {
   return new Promise((resolve, reject) => {
-    const alone = () => load(what, progress).then(resolve, reject)
     let worker
+    let handed = false
+    const alone = () => {
+      worker?.terminate()
+      if (!handed) load(what, progress).then(resolve, reject)
+      handed = true
+    }
     try { worker = new Worker('worker.js') } catch { return alone() }
     worker.onerror = alone
     worker.onmessageerror = alone
     worker.onmessage = ({ data }) => {
       if ('share' in data) progress(data.share)
-      if ('failed' in data) reject(new Error(data.failed))
-      if ('loaded' in data) resolve(data.loaded)
+      if ('failed' in data) alone() // and says itself what is wrong
+      if ('loaded' in data) {
+        handed = true
+        resolve(data.loaded)
+      }
       if ('end' in data) worker.terminate()
     }
-    worker.postMessage({ kind: -1, link: location.hash.slice(1), record: '', load: what })
+    worker.postMessage({ link: location.hash.slice(1), load: what })
   })
 }
 

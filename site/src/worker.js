@@ -16,5 +16,6 @@ self.onmessage = async ({ data: job }) => {
   self.job = job
   const { go, instance } = await run(self, job.loaded)
   await go.run(instance)
+  if (job.load) self.postMessage({ loaded: job.loaded }) // it ended early: the page will find out why
 }
 self.onunhandledrejection = event => { throw event.reason }

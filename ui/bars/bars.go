@@ -11,9 +11,9 @@ import (
 const (
 	Width  = 336
 	Height = 190
-	left   = 52
+	Left   = 52
+	Foot   = 160
 	top    = 22
-	foot   = 160
 )
 
 // Bar is an amount's box, and where its name stands below.
@@ -40,15 +40,15 @@ func Layout(values []float64) *Picture {
 	if most <= least {
 		most = least + step
 	}
-	y := func(v float64) float64 { return foot - (v-least)/(most-least)*(foot-top) }
+	y := func(v float64) float64 { return Foot - (v-least)/(most-least)*(Foot-top) }
 	p := &Picture{Zero: y(0)}
 	for i := 0; least+float64(i)*step <= most+step/2; i++ {
 		v := least + float64(i)*step
 		p.Ticks = append(p.Ticks, Tick{v, y(v)})
 	}
-	room := float64(Width-left) / float64(max(1, len(values)))
+	room := float64(Width-Left) / float64(max(1, len(values)))
 	for i, v := range values {
-		b := Bar{X: left + (float64(i)+0.14)*room, Wide: 0.72 * room, Middle: left + (float64(i)+0.5)*room}
+		b := Bar{X: Left + (float64(i)+0.14)*room, Wide: 0.72 * room, Middle: Left + (float64(i)+0.5)*room}
 		b.Y, b.High = math.Min(y(v), p.Zero), math.Abs(y(v)-p.Zero)
 		p.Bars = append(p.Bars, b)
 	}

@@ -14,7 +14,7 @@ func TestLayout_Shares(t *testing.T) {
 		}
 		scale := (p.Ticks[0].Y - p.Ticks[1].Y) / (p.Ticks[1].Value - p.Ticks[0].Value)
 		for i, b := range p.Bars {
-			if math.Abs(b.High-scale*math.Abs(values[i])) > 1e-9 || b.Y < top-1e-9 || b.Y+b.High > foot+1e-9 || b.X < left || b.X+b.Wide > Width || math.Abs(b.Middle-b.X-b.Wide/2) > 1e-9 {
+			if math.Abs(b.High-scale*math.Abs(values[i])) > 1e-9 || b.Y < top-1e-9 || b.Y+b.High > Foot+1e-9 || b.X < Left || b.X+b.Wide > Width || math.Abs(b.Middle-b.X-b.Wide/2) > 1e-9 {
 				t.Errorf("%v: bar %d %+v", values, i, b)
 			}
 			if zero := b.Y + b.High; values[i] > 0 && math.Abs(zero-p.Zero) > 1e-9 || values[i] < 0 && math.Abs(b.Y-p.Zero) > 1e-9 {

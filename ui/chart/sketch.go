@@ -15,9 +15,7 @@ func Sketch(d *curve.Data) string {
 	b.WriteString(`<svg class="sketch" width="100%" height="104">`)
 	for axis, g := range stripGrids {
 		top, foot := d.Axes[axis].Max, g.top+g.height
-		for at, v := range map[int]float64{g.top: top, foot: 0} {
-			fmt.Fprintf(&b, `<text class="sketch-end" x="%d" y="%d">%s</text>`, stripLeft-8, at+4, format.Exact(v))
-		}
+		fmt.Fprintf(&b, `<text class="sketch-end" x="%d" y="%d">%s</text><text class="sketch-end" x="%[1]d" y="%[4]d">0</text>`, stripLeft-8, g.top+4, format.Exact(top), foot+4)
 		fmt.Fprintf(&b, `<svg class="sketch-plot" x="%d" y="%d" height="%d" viewBox="0 0 24 %d" preserveAspectRatio="none">`, stripLeft, g.top, g.height, g.height)
 		path := func(class string, series int, closed bool) {
 			if len(d.Series[series]) == 0 {

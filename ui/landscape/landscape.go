@@ -56,7 +56,9 @@ func New(accept int) *Map {
 // Add takes the outcome of a window. No backup and all day are the same from every start.
 func (m *Map) Add(w plan.Window, cost, coolUses float64) {
 	m.Known++
-	if coolUses <= m.accept && !(cost >= m.LeastCost) {
+	// Of equal ones the shortest and earliest, in whatever order they come.
+	shorter := w.Steps < m.Least.Steps || w.Steps == m.Least.Steps && w.Start < m.Least.Start
+	if coolUses <= m.accept && (!(cost >= m.LeastCost) || cost == m.LeastCost && shorter) {
 		m.Least, m.LeastCost = w, cost
 	}
 	if w.Steps == 0 || w.Steps == plan.Places {

@@ -41,6 +41,9 @@ func (s *Store) Choose(id scenario.FieldID, choice int) {
 	}
 	next := s.Scenario
 	scenario.FieldOf(id).Set(&next, float64(choice))
+	if id == scenario.Month || id == scenario.SkyKind { // a day is both
+		next.Known = next.Known.With(scenario.Month, scenario.SkyKind)
+	}
 	s.change(id, next, "")
 }
 

@@ -178,6 +178,7 @@ type task struct {
 	of      scenario.Scenario // what it was begun for, see about
 	accept  int
 	running bool
+	done    bool // it came to its end
 	steps   int
 	offers  []plan.Offer
 	spread  Spread
@@ -275,6 +276,15 @@ func (s *Store) TakePart(j Job, p Part) bool {
 	return true
 }
 
+// FinishJob marks a job as done: all of it is known.
+func (s *Store) FinishJob(j Job) { s.tasks[j].done = true }
+
+// Done tells whether all that a job comes to is known for the present house.
+func (s *Store) Done(j Job) bool {
+	t, ok := s.known(j)
+	return ok && t.done
+}
+
 // EndJob marks a job as ended; what is known stays.
 func (s *Store) EndJob(j Job) { s.tasks[j].running = false }
 
@@ -294,7 +304,7 @@ func (s *Store) known(j Job) (t *task, ok bool) {
 // are known.
 func (s *Store) Spread() (spread Spread, ok bool) {
 	t, ok := s.known(YearsJob)
-	return t.spread, ok && !t.running
+	return t.spread, ok && len(t.spread.Cost) == plan.YearCount
 }
 
 // Landscape returns what is known of the present house's; ok is false where nothing is.

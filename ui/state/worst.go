@@ -10,6 +10,9 @@ import (
 // one, a typical one first; else the year's worst day.
 func (s *Store) ShowWorst() {
 	y := &s.Results.Year
+	if s.Entry == Lesson || s.real > 0 {
+		return
+	}
 	if int(y.Total.CoolUses) <= s.Scenario.AcceptUses || s.Scenario.Known.Has(scenario.Month) || s.Scenario.Known.Has(scenario.SkyKind) {
 		return
 	}

@@ -60,7 +60,7 @@ var englishFrame = []string{
 	HousesInvite:  "Keep this house, or compare it with another.",
 	AskAgain:      "Ask the six questions again",
 	CompareEnd:    "End the comparison",
-	SizesMost:     "%[1]d modules are worth most: %[2]s over %[3]d years",
+	SizesMost:     "Best: %[1]d modules, worth %[2]s over %[3]d years",
 	SizesBest:     "best",
 	SizesYours:    "yours",
 	PanelHouses:   "Houses",

@@ -322,6 +322,7 @@ var englishPage = []string{
 	YearsTitle:           "Good and bad years",
 	YearsDearer:          "One year in ten costs more than %s",
 	YearsCooler:          "One year in ten has cool water on more than %s",
+	YearsAlike:           "No drawn year has cool water or costs more than this one",
 	YearsDays:            "%s days",
 	YearsShown:           "the year shown: %s",
 	YearsSays:            "One year in ten stays below %[1]s, one goes above %[2]s; the worst is %[3]s. Cool water on %[4]s days at most.",

@@ -60,7 +60,7 @@ var frenchFrame = []string{
 	HousesInvite:  "Gardez cette maison ou comparez-la à une autre.",
 	AskAgain:      "Reposer les six questions",
 	CompareEnd:    "Terminer la comparaison",
-	SizesMost:     "%[1]d modules valent le plus\u202f: %[2]s en %[3]d ans",
+	SizesMost:     "Au mieux\u202f: %[1]d modules, valeur %[2]s sur %[3]d ans",
 	SizesBest:     "meilleur",
 	SizesYours:    "le vôtre",
 	PanelHouses:   "Maisons",

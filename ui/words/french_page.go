@@ -322,6 +322,7 @@ var frenchPage = []string{
 	YearsTitle:           "Bonnes et mauvaises années",
 	YearsDearer:          "Une année sur dix coûte plus de %s",
 	YearsCooler:          "Une année sur dix a de l’eau tiède plus de %s",
+	YearsAlike:           "Aucune année n’a d’eau tiède ni ne coûte plus que celle-ci",
 	YearsDays:            "%s jours",
 	YearsShown:           "l’année affichée\u202f: %s",
 	YearsSays:            "Une année sur dix reste sous %[1]s, une autre dépasse %[2]s\u202f; la pire, %[3]s. Eau tiède %[4]s jours au plus.",

@@ -323,9 +323,10 @@ const (
 	YearsTitle
 	YearsDearer // args: money
 	YearsCooler // args: days
-	YearsDays   // args: number
-	YearsShown  // args: money or days
-	YearsSays   // args: money or days of the lowest and highest tenth and of the worst; days
+	YearsAlike
+	YearsDays  // args: number
+	YearsShown // args: money or days
+	YearsSays  // args: money or days of the lowest and highest tenth and of the worst; days
 	YearsName
 	YearsThis
 	YearsGood

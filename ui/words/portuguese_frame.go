@@ -60,7 +60,7 @@ var portugueseFrame = []string{
 	HousesInvite:  "Guardar esta casa ou compará-la com outra.",
 	AskAgain:      "Repetir as seis perguntas",
 	CompareEnd:    "Terminar a comparação",
-	SizesMost:     "%[1]d módulos valem mais: %[2]s em %[3]d anos",
+	SizesMost:     "O melhor: %[1]d módulos, que valem %[2]s em %[3]d anos",
 	SizesBest:     "melhor",
 	SizesYours:    "a sua",
 	PanelHouses:   "Casas",

@@ -322,6 +322,7 @@ var portuguesePage = []string{
 	YearsTitle:           "Anos bons e maus",
 	YearsDearer:          "Um em cada dez anos custa mais de %s",
 	YearsCooler:          "Um em cada dez anos tem água fria em mais de %s",
+	YearsAlike:           "Nenhum ano tem água fria nem custa mais do que este",
 	YearsDays:            "%s dias",
 	YearsShown:           "o ano mostrado: %s",
 	YearsSays:            "Um em cada dez anos fica abaixo de %[1]s, outro passa de %[2]s; o pior, %[3]s. Água fria em %[4]s dias no máximo.",

@@ -60,7 +60,7 @@ var spanishFrame = []string{
 	HousesInvite:  "Guarda esta casa o compárala con otra.",
 	AskAgain:      "Repetir las seis preguntas",
 	CompareEnd:    "Terminar la comparación",
-	SizesMost:     "%[1]d módulos valen más: %[2]s en %[3]d años",
+	SizesMost:     "Lo mejor: %[1]d módulos, que valen %[2]s en %[3]d años",
 	SizesBest:     "mejor",
 	SizesYours:    "la tuya",
 	PanelHouses:   "Casas",

@@ -322,6 +322,7 @@ var spanishPage = []string{
 	YearsTitle:           "Años buenos y malos",
 	YearsDearer:          "Uno de cada diez años cuesta más de %s",
 	YearsCooler:          "Uno de cada diez años tiene agua fría más de %s",
+	YearsAlike:           "Ningún año tiene agua fría ni cuesta más que este",
 	YearsDays:            "%s días",
 	YearsShown:           "el año mostrado: %s",
 	YearsSays:            "Uno de cada diez años queda por debajo de %[1]s, otro pasa de %[2]s; el peor, %[3]s. Agua fría como mucho %[4]s días.",
