@@ -27,6 +27,7 @@ var jobTexts = [state.JobCount]struct {
 	state.HoursJob:     {"best", words.FindHours, words.SearchProgress, 0},
 	state.CurvesJob:    {"curves", words.FindHours, words.SearchProgress, 0},
 	state.FixesJob:     {"fixes-job", words.FixesButton, words.SearchProgress, 0},
+	state.AheadJob:     {"ahead-job", words.FindHours, words.SearchProgress, 0},
 	state.StepsJob:     {"steps-job", words.FindHours, words.SearchProgress, 0},
 	state.WaysJob:      {"ways", words.WaysButton, words.SearchProgress, 0},
 }

@@ -84,7 +84,9 @@ func TestTemplate_EqualsPainter(t *testing.T) {
 		"two windows":          {"v=1&backup=1500-1800&backup2=2300-0530", gesture},
 		"looked ahead": {"v=1&tank=120", func(s *state.Store) {
 			gesture(s)
-			for s.LookAhead() {
+			link, _ := s.BeginAhead()
+			for part := range state.Work(state.AheadJob, plan.Whole, link, nil) {
+				s.TakePart(state.AheadJob, part)
 			}
 		}},
 		"uses in a gesture": {"v=1&people=5", func(s *state.Store) {

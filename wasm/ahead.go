@@ -2,34 +2,18 @@
 
 package main
 
-import "syscall/js"
+import "suncask/ui/state"
 
-// aheadMs is how long one idle slice may look ahead.
-const aheadMs = 5
+// aheadMs is how long a gesture goes on before a worker looks ahead: a tap does not need it.
+const aheadMs = 120
 
-// lookAhead simulates the held grip's other places in slices between frames, and
-// asks for a frame when all are known.
+// lookAhead has a worker simulate the held grip's other places; the frame after the last shows
+// them.
 func (a *app) lookAhead() {
-	if a.looking {
-		return
-	}
-	a.looking = true
-	if !a.look.Truthy() {
-		a.look = a.guarded(func(js.Value) { a.lookOn() })
-	}
-	a.window.Call("setTimeout", a.look, 0)
-}
-
-func (a *app) lookOn() {
-	a.looking = false
-	clock := a.window.Get("performance")
-	for from := clock.Call("now").Float(); clock.Call("now").Float()-from < aheadMs; {
-		if !a.store.LookAhead() {
-			if a.store.Before != nil {
-				a.askFrame()
-			}
-			return
+	a.Stop(state.AheadJob)
+	a.ahead.begin(a, aheadMs, func() {
+		if link, held := a.store.BeginAhead(); held {
+			a.Start(state.AheadJob, link)
 		}
-	}
-	a.lookAhead()
+	})
 }

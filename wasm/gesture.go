@@ -103,9 +103,9 @@ func readHandle(text string) (h handle, ok bool) {
 func (a *app) begin(h handle, minute float64) {
 	if h.uses != 0 {
 		a.store.BeginUses(h.uses, minute)
-		return
+	} else {
+		a.store.Begin(h.window, h.part, minute)
 	}
-	a.store.Begin(h.window, h.part, minute)
 	a.lookAhead()
 }
 
@@ -113,6 +113,7 @@ func (a *app) begin(h handle, minute float64) {
 func (a *app) commit() {
 	moved := a.store.Moving
 	a.store.Commit()
+	a.Stop(state.AheadJob)
 	if moved != 0 {
 		a.page.FollowUses(moved)
 		a.follow = a.document.Get("activeElement").Call("matches", ".drop-mark").Bool()

@@ -62,7 +62,9 @@ func (a *app) Stop(j state.Job) {
 func (a *app) ended(j state.Job) {
 	a.Stop(j)
 	a.store.EndJob(j)
-	a.render()
+	if j != state.AheadJob { // its gesture has the page
+		a.render()
+	}
 }
 
 // took hands a part to the store and shows what grew.
@@ -76,6 +78,10 @@ func (a *app) took(j state.Job, p state.Part) {
 		status.Set("textContent", a.page.JobStatus(j))
 	}
 	switch {
+	case j == state.AheadJob:
+		if a.store.Ahead.Done == state.AheadPlaces {
+			a.askFrame()
+		}
 	case a.store.Before != nil: // a gesture has the page
 	case p.Link != "":
 		a.render()

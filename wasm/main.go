@@ -104,8 +104,6 @@ type app struct {
 	rendering        bool // vugu changes the document
 	turns            *turns
 	offers           offers
-	looking          bool // a slice of looking ahead is on its way
-	look             js.Func
 	findOn           js.Func
 	sliding          bool // the dial turns to what was found
 	slideFrom        float64
@@ -120,6 +118,7 @@ type app struct {
 	betterFor        string // the house of which, now or last
 	curves           rest   // then the curves of the open card are asked for
 	steps            rest   // then both kinds of converter are compared
+	ahead            rest   // then the places of the held grip are looked at
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark

@@ -1,6 +1,9 @@
 package state
 
 import (
+	"slices"
+	"strconv"
+
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 	"suncask/ui/dial"
@@ -10,14 +13,11 @@ import (
 const AheadPlaces = dial.DayMinutes / Coarse
 
 // Ahead is what each place of the held grip would make of the year, filled bit by
-// bit in idle time.
+// bit by a worker.
 type Ahead struct {
 	Done     int // places simulated so far
 	Cost     [AheadPlaces]float64
 	CoolDays [AheadPlaces]int32
-
-	ws   simulate.Workspace
-	year simulate.Year
 }
 
 // Best returns the place of the lowest cost among those that bring no more cool
@@ -35,18 +35,50 @@ func (a *Ahead) Best(limit int32) (place int, ok bool) {
 	return place, place >= 0
 }
 
-// LookAhead simulates the next place of the held grip, the other edge as it was
-// when the gesture began. It returns false when there is nothing to do: no grip is
-// held, or all places are known.
-func (s *Store) LookAhead() bool {
-	if s.Before == nil || s.Held == dial.Body || s.Ahead.Done == AheadPlaces {
+// aheadMark stands in a job's link before the window and the grip whose places are looked at.
+const aheadMark = "^"
+
+// BeginAhead asks for the places of the held grip, the other edge as it was when the gesture
+// began; ok is false where no grip is held.
+func (s *Store) BeginAhead() (link string, ok bool) {
+	if s.Before == nil || s.Moving != 0 || s.Held == dial.Body {
+		return "", false
+	}
+	s.BeginJob(AheadJob)
+	before := s.Scenario
+	before.Backup = s.Before.Backup
+	before.Known = before.Known.With(scenario.BackupHours, scenario.SecondHours)
+	return scenario.Encode(&before) + aheadMark + strconv.Itoa(s.On) + strconv.Itoa(int(s.Held)), true
+}
+
+// workAhead simulates the places of a grip one by one.
+func workAhead(p *simulate.Prepared, grip string, yield func(Part) bool) {
+	if len(grip) != 2 {
+		return
+	}
+	s := Store{Scenario: p.Scenario, On: int(grip[0] - '0')}
+	from, held := s.Window(s.On), dial.Part(grip[1]-'0')
+	var ws simulate.Workspace
+	year := new(simulate.Year)
+	for i := range AheadPlaces {
+		p.RunYear(s.backupWith(from.Put(held, i*Coarse)), &ws, year)
+		if !yield(Part{Steps: 1, Numbers: []float64{year.Total.Cost, float64(year.Total.CoolDays)}}) {
+			return
+		}
+	}
+}
+
+// takeAhead adds places that were simulated; false where no grip is held any more.
+func (s *Store) takeAhead(numbers []float64) bool {
+	if s.Before == nil {
 		return false
 	}
-	b := s.backupWith(s.Before.Windows[s.On].Put(s.Held, s.Ahead.Done*Coarse))
-	s.Prepared.RunYear(b, &s.Ahead.ws, &s.Ahead.year)
-	s.Ahead.Cost[s.Ahead.Done] = s.Ahead.year.Total.Cost
-	s.Ahead.CoolDays[s.Ahead.Done] = s.Ahead.year.Total.CoolDays
-	s.Ahead.Done++
+	for n := range slices.Chunk(numbers, 2) {
+		if a := &s.Ahead; a.Done < AheadPlaces {
+			a.Cost[a.Done], a.CoolDays[a.Done] = n[0], int32(n[1])
+			a.Done++
+		}
+	}
 	return true
 }
 

@@ -26,6 +26,7 @@ const (
 	HoursJob                // plan.Best
 	CurvesJob               // plan.Curve, of the fields that stand behind the link
 	FixesJob                // plan.Fixes
+	AheadJob                // the places of the held grip, which stands behind the link
 	StepsJob                // the years with both kinds of converter, see simulate.Prepared.OnlyDown
 	JobCount
 )
@@ -52,6 +53,7 @@ func (j Job) Shares() int {
 func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[Part] {
 	return func(yield func(Part) bool) {
 		link, fields, _ := strings.Cut(link, curvesMark)
+		link, grip, _ := strings.Cut(link, aheadMark)
 		s, _ := scenario.Decode(link)
 		p, err := simulate.Prepare(&s, file, nil)
 		if err != nil {
@@ -73,6 +75,8 @@ func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[P
 			yield(Part{Steps: 1})
 		case HoursJob:
 			workHours(p, yield)
+		case AheadJob:
+			workAhead(p, grip, yield)
 		case StepsJob:
 			if down := p.OnlyDown(); down != nil {
 				both := p.BoughtJ(s.Backup) / simulate.JPerKWh
@@ -234,6 +238,10 @@ func (s *Store) TakePart(j Job, p Part) bool {
 		t.steps += p.Steps
 		s.takeCurves(p.Numbers)
 		return t.running
+	}
+	if j == AheadJob { // hours move meanwhile
+		t.steps += p.Steps
+		return s.takeAhead(p.Numbers)
 	}
 	if !t.running || t.of != about(j, s.Scenario) {
 		t.running = false

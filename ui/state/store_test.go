@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/dial"
 )
@@ -202,15 +203,21 @@ func TestLookAhead_IsTheYearThere(t *testing.T) {
 	s := Open("v=1&people=4&tank=150&backup2=0300-0330")
 	s.Begin(0, dial.StartGrip, 0)
 	limit := s.Before.Total.CoolDays
+	link, held := s.BeginAhead()
+	if !held {
+		t.Fatal("no grip is held")
+	}
 	n := 0
-	for s.LookAhead() {
-		n++
-		if n == 40 {
+	for part := range Work(AheadJob, plan.Whole, link, nil) {
+		if n++; n == 40 {
 			s.Drag(50, Coarse) // the finger moves on meanwhile
 		}
+		if !s.TakePart(AheadJob, part) {
+			t.Fatal("refused in its gesture")
+		}
 	}
-	if n != AheadPlaces {
-		t.Fatalf("%d places", n)
+	if s.Ahead.Done != AheadPlaces {
+		t.Fatalf("%d places", s.Ahead.Done)
 	}
 	best, ok := s.Ahead.Best(limit)
 	for i := 0; i < AheadPlaces; i += 7 {
@@ -228,7 +235,7 @@ func TestLookAhead_IsTheYearThere(t *testing.T) {
 		t.Error("no best place, though the present one keeps the promise")
 	}
 	s.Commit()
-	if s.LookAhead() {
+	if _, held := s.BeginAhead(); held || s.TakePart(AheadJob, Part{Steps: 1, Numbers: []float64{1, 2}}) {
 		t.Error("looks ahead without a gesture")
 	}
 }
