@@ -78,11 +78,15 @@ func (c *climber) compare(a, b scenario.Backup) int {
 	return cmp.Or(cmp.Compare(max(0, x.CoolUses-accept), max(0, y.CoolUses-accept)), cmp.Compare(x.Cost, y.Cost))
 }
 
+// climbs is from how many hours the small moves begin: with half of them two windows are found
+// that one is as good as.
+const climbs = 6
+
 // climb moves from the best few of the given hours, in ever smaller steps.
 func (c *climber) climb(from []scenario.Backup, moves func(b scenario.Backup, minutes int) []scenario.Backup) scenario.Backup {
 	sort.SliceStable(from, func(i, j int) bool { return c.compare(from[i], from[j]) < 0 })
 	best := from[0]
-	for _, b := range from[:min(starts, len(from))] {
+	for _, b := range from[:min(climbs, len(from))] {
 		for minutes := 60; minutes >= StepMinutes && !c.over; {
 			better := false
 			for _, next := range moves(b, minutes) {
