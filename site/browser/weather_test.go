@@ -201,6 +201,10 @@ func TestYears_InAWorker(t *testing.T) {
 			b.frame()
 			b.shot("years-phone")
 			b.laidOut("good and bad years")
+			unseen := 0
+			if b.eval(`[...document.querySelectorAll('#dots text')].filter(e => !e.checkVisibility()).length`, &unseen); unseen > 0 {
+				t.Errorf("%d words of the picture are hidden", unseen)
+			}
 		}
 		b.run(card("#panel-tank"))
 		b.typeInto("field-tank", "150")

@@ -68,9 +68,9 @@ func (p *Palette) oneGrid(room string, x opts.XAxis, list []series) *options {
 // flow is where energy comes from and goes to; the page gives each link its value and
 // each node its name.
 func (p *Palette) flow() *options {
-	s := series{Type: "sankey", Silent: true, Left: "4", Right: "156", Top: "8", Bottom: "8",
-		NodeWidth: 10, NodeGap: 14, LayoutIterations: 0,
-		Label:     &opts.Label{Show: opts.Bool(true), Color: p.Text, FontSize: 12, Position: "right"},
+	s := series{Type: "sankey", Silent: true, Left: "4", Right: "156", Top: "14", Bottom: "16",
+		NodeWidth: 10, NodeGap: 24, LayoutIterations: 0,
+		Label:     &opts.Label{Show: opts.Bool(true), Color: p.Text, FontSize: 12, LineHeight: 13, Position: "right"},
 		LineStyle: &opts.LineStyle{Color: "source", Opacity: opts.Float(0.35)}}
 	colours := [curve.FlowNodes]string{curve.NodeSun: p.Sun, curve.NodeGrid: p.Window, curve.NodeTank: p.Water, curve.NodeTap: p.Water}
 	for i, c := range colours {
