@@ -13,12 +13,7 @@ import (
 // a segment costs a compressor more than zeros do.
 const mostGap = 4096
 
-// Sections of a WebAssembly module (core specification 2.0, 5.5).
-const (
-	wasmHead         = 8
-	dataSection      = 11
-	dataCountSection = 12
-)
+const dataCountSection = 12 // see sections.go
 
 // segment is a piece of memory that a module fills when it starts.
 type segment struct {
@@ -44,19 +39,14 @@ func join() error {
 // joined returns a module whose data segments are joined where no more than mostGap zeros lie
 // between them: memory is zero before it is filled.
 func joined(module []byte) ([]byte, error) {
-	if len(module) < wasmHead || string(module[:4]) != "\x00asm" {
-		return nil, errors.New("no WebAssembly module")
+	list, err := sections(module)
+	if err != nil {
+		return nil, err
 	}
 	out := bytes.NewBuffer(module[:wasmHead:wasmHead])
-	for rest := module[wasmHead:]; len(rest) > 0; {
-		id := rest[0]
-		size, n := binary.Uvarint(rest[1:])
-		from, to := 1+n, 1+n+int(size)
-		if n <= 0 || to > len(rest) {
-			return nil, errors.New("a section is cut short")
-		}
-		body := rest[from:to]
-		switch id {
+	for _, s := range list {
+		body := s.body
+		switch s.id {
 		case dataCountSection:
 			return nil, errors.New("the number of data segments is counted elsewhere")
 		case dataSection:
@@ -66,10 +56,9 @@ func joined(module []byte) ([]byte, error) {
 			}
 			body = writeSegments(list)
 		}
-		out.WriteByte(id)
+		out.WriteByte(s.id)
 		out.Write(binary.AppendUvarint(nil, uint64(len(body))))
 		out.Write(body)
-		rest = rest[to:]
 	}
 	return out.Bytes(), nil
 }
@@ -87,13 +76,12 @@ func readSegments(body []byte) (list []segment, err error) {
 		if len(body) < 1 || body[0] != 0x0b {
 			return nil, errors.New("a data segment's place is no constant")
 		}
-		size, n := binary.Uvarint(body[1:])
-		from := 1 + n
-		if n <= 0 || size > uint64(len(body)-from) {
-			return nil, errors.New("a data segment is cut short")
+		data, after, err := sized(body[1:])
+		if err != nil {
+			return nil, fmt.Errorf("a data segment: %w", err)
 		}
-		list = append(list, segment{at, body[from : from+int(size)]})
-		body = body[from+int(size):]
+		list = append(list, segment{at, data})
+		body = after
 	}
 	return list, nil
 }

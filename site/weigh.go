@@ -12,15 +12,11 @@ import (
 	"strings"
 )
 
-// Sections of a WebAssembly module, see segments.go.
 var sectionNames = map[byte]string{0: "custom", 1: "types", 2: "import", 3: "functions", 4: "table", 5: "memory", 6: "global", 7: "export", 9: "elements", 10: "code", 11: "data"}
 
 const (
-	customSection = 0
-	importSection = 2
-	codeSection   = 10
-	namesOfFuncs  = 1 // subsection of the section "name"
-	leastWeight   = 5000
+	namesOfFuncs = 1    // subsection of the section "name"
+	leastWeight  = 5000 // of packages that are named, bytes
 )
 
 // weigh prints what a program that has its names weighs, by section and its code by package:
@@ -58,34 +54,29 @@ func weigh(path string) error {
 // functions are a module's functions, how many are imported before them, and all names. It
 // prints what the sections weigh.
 func functions(module []byte) (bodies [][]byte, imported int, names map[uint64]string, err error) {
-	if len(module) < wasmHead || string(module[:4]) != "\x00asm" {
-		return nil, 0, nil, errors.New("no WebAssembly module")
+	list, err := sections(module)
+	if err != nil {
+		return nil, 0, nil, err
 	}
-	for rest := module[wasmHead:]; len(rest) > 0; {
-		id := rest[0]
-		body, after, err := sized(rest[1:])
-		if err != nil {
-			return nil, 0, nil, err
-		}
-		fmt.Printf("%-44s %9d raw %9d gzip\n", "section "+sectionNames[id], len(body), gzipLength(body))
-		count, n := binary.Uvarint(body)
-		switch id {
+	for _, s := range list {
+		fmt.Printf("%-44s %9d raw %9d gzip\n", "section "+sectionNames[s.id], len(s.body), gzipLength(s.body))
+		count, n := binary.Uvarint(s.body)
+		switch s.id {
 		case importSection:
 			imported = int(count) // the linker's are all functions
 		case codeSection:
-			for list := body[n:]; len(list) > 0; {
+			for rest := s.body[max(n, 0):]; len(rest) > 0; {
 				var f []byte
-				if f, list, err = sized(list); err != nil {
-					return nil, 0, nil, err
+				if f, rest, err = sized(rest); err != nil {
+					return nil, 0, nil, fmt.Errorf("a function: %w", err)
 				}
 				bodies = append(bodies, f)
 			}
 		case customSection:
-			if title, parts, err := sized(body); err == nil && string(title) == "name" {
+			if title, parts, err := sized(s.body); err == nil && string(title) == "name" {
 				names = functionNames(parts)
 			}
 		}
-		rest = after
 	}
 	if len(names) == 0 {
 		return nil, 0, nil, errors.New("the functions have no names: build without -s")
@@ -116,15 +107,6 @@ func functionNames(parts []byte) map[uint64]string {
 		parts = after
 	}
 	return names
-}
-
-// sized reads bytes that stand behind their number.
-func sized(b []byte) (body, after []byte, err error) {
-	size, n := binary.Uvarint(b)
-	if n <= 0 || size > uint64(len(b)-n) {
-		return nil, nil, errors.New("cut short")
-	}
-	return b[n : n+int(size)], b[n+int(size):], nil
 }
 
 // packageOf is a function's package; names have dots and slashes as underscores in some places.

@@ -264,6 +264,12 @@ func (c *Page) howLines() []string {
 	return []string{c.legend(), c.T(words.GripHelp), c.T(words.StripHelp), c.T(words.AheadHelp), c.T(words.FindHelp), (&Card{c}).rule()}
 }
 
+// OverHead is the title of a sheet, and what closes it.
+type OverHead struct {
+	Page  *Page
+	Title string
+}
+
 // Menu is the sheet of what concerns the page and not the house.
 type Menu struct{ Page *Page }
 

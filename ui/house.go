@@ -139,7 +139,7 @@ func (c *House) line(i int) string {
 	case PricesPanel:
 		return w.Text(words.CardPrices, format.PerKWh(s.Price, s.Currency), format.Money(plan.SystemCost(s), s.Currency))
 	}
-	return w.Text(words.CardHouses)
+	return ""
 }
 
 // direction is the nearest of eight directions of an azimuth, degrees clockwise from north.

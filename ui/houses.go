@@ -54,10 +54,8 @@ func (c *Houses) open(k Kept) {
 }
 
 func (c *Houses) compare(k Kept) {
-	o, s := c.Page.Host.Beside(k.Link), &c.Page.Store.Scenario
-	o.Choose(scenario.Month, int(s.Month)) // both show the same day
-	o.Choose(scenario.SkyKind, int(s.Sky))
-	c.Page.other, c.Page.otherName = o, k.Name
+	c.Page.other, c.Page.otherName = c.Page.Host.Beside(k.Link), k.Name
+	c.Page.other.ShowDayOf(c.Page.Store)
 	c.Page.reveal("over")
 }
 

@@ -13,7 +13,7 @@ type Job struct {
 }
 
 // jobTexts are a job's id, what its button says, and what it counts: done, and where it is
-// known all.
+// known all. Jobs that nobody starts by hand have none.
 var jobTexts = [state.JobCount]struct {
 	id            string
 	start, status words.Key
@@ -25,10 +25,7 @@ var jobTexts = [state.JobCount]struct {
 	state.ElementsJob:  {"elements", words.ElementsButton, words.SearchProgress, 0},
 	state.LengthsJob:   {"length", words.LengthsButton, words.LengthsProgress, plan.LengthCount},
 	state.HoursJob:     {"best", words.FindHours, words.SearchProgress, 0},
-	state.CurvesJob:    {"curves", words.FindHours, words.SearchProgress, 0},
 	state.FixesJob:     {"fixes-job", words.FixesButton, words.SearchProgress, 0},
-	state.AheadJob:     {"ahead-job", words.FindHours, words.SearchProgress, 0},
-	state.StepsJob:     {"steps-job", words.FindHours, words.SearchProgress, 0},
 	state.WaysJob:      {"ways", words.WaysButton, words.SearchProgress, 0},
 }
 

@@ -2,17 +2,20 @@ package ui
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
+	"github.com/vugu/vugu"
+
 	"suncask/engine/plan"
+	"suncask/engine/scenario"
 	"suncask/ui/bars"
 	"suncask/ui/format"
 	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
-// The sizes as bars: what each number of modules is worth today, at its best hours.
-
+// sizes are the best offers for each number of modules.
 func (c *Page) sizes() []plan.Offer { return bestByModules(c.Store.Offers(state.SizesJob)) }
 
 // sizesTitle names the number of modules that is worth most, once it is known.
@@ -24,72 +27,97 @@ func (c *Page) sizesTitle() string {
 	return c.View.Words.Text(words.SizesMost, best.To.Modules, format.Money(best.Worth, best.To.Currency), best.To.HorizonYears)
 }
 
-func (c *Offers) hasBars() bool { return c.Of == state.SizesJob && c.some() }
+// Sizes shows as bars what each number of modules is worth today, at its best hours. What it
+// shows is worked out once a render.
+type Sizes struct {
+	Page *Page
 
-func (c *Offers) bars() *bars.Picture {
-	var worth []float64
-	for _, o := range c.Page.sizes() {
-		worth = append(worth, o.Worth)
-	}
-	return bars.Layout(worth)
+	list    []plan.Offer
+	best    *plan.Offer // nil where none keeps the promise
+	picture *bars.Picture
 }
 
-func (c *Offers) barsFrame() string {
+// Compute works it out.
+func (c *Sizes) Compute(vugu.ComputeCtx) {
+	c.list = c.Page.sizes()
+	c.best = bestOffer(c.list)
+	var worth []float64
+	for _, o := range c.list {
+		worth = append(worth, o.Worth)
+	}
+	c.picture = bars.Layout(worth)
+}
+
+// key says what bars and numbers are, and what the sign on a bar means.
+func (c *Sizes) key() string {
+	w := c.Page.View.Words
+	text := w.Fields[scenario.Modules].Name + ": " + w.Text(words.OfferWorth, c.Page.Store.Scenario.Currency)
+	if slices.ContainsFunc(c.list, func(o plan.Offer) bool { return len(o.Mind) > 0 }) {
+		text += "; " + mindSign + " " + c.Page.T(words.OfferMind)
+	}
+	return text
+}
+
+// mindSign stands on the bar of an offer that brings a caution.
+const mindSign = "△"
+
+func (c *Sizes) frame() string {
 	return "0 0 " + strconv.Itoa(bars.Width) + " " + strconv.Itoa(bars.Height)
 }
 
-func (c *Offers) barsAxis() (d string) {
-	for _, t := range c.bars().Ticks {
+func (c *Sizes) axis() (d string) {
+	for _, t := range c.picture.Ticks {
 		d += "M" + strconv.Itoa(bars.Left) + " " + svgNumber(t.Y) + "H" + strconv.Itoa(bars.Width)
 	}
 	return d
 }
 
-// barClass marks the house's own number, the best, and those that miss the promise.
-func (c *Offers) barClass(i int) string {
-	list := c.Page.sizes()
-	o := &list[i]
+// isBest and isHere tell whether a bar is the best offer's, or of the house's own number.
+func (c *Sizes) isBest(i int) bool {
+	return c.best != nil && c.best.To.Modules == c.list[i].To.Modules
+}
+
+func (c *Sizes) isHere(i int) bool { return c.list[i].To.Modules == c.Page.Store.Scenario.Modules }
+
+// class marks those, and the bars that miss the promise.
+func (c *Sizes) class(i int) string {
 	class := "size-bar"
-	if !o.Kept {
+	if !c.list[i].Kept {
 		class += " missed"
 	}
-	if best := bestOffer(list); best != nil && best.To.Modules == o.To.Modules {
+	if c.isBest(i) {
 		class += " best"
-	} else if o.To.Modules == c.Page.Store.Scenario.Modules {
+	} else if c.isHere(i) {
 		class += " here"
 	}
 	return class
 }
 
-// barMarks are the numbers of modules below, amounts along the side, and names on the bars
-// that are marked.
-func (c *Offers) barMarks() (list []textMark) {
-	p, offers := c.bars(), c.Page.sizes()
-	for _, t := range p.Ticks {
+// marks are the numbers of modules below, amounts along the side, and names on the bars that
+// are marked.
+func (c *Sizes) marks() (list []textMark) {
+	for _, t := range c.picture.Ticks {
 		list = append(list, textMark{"size-tick", strconv.Itoa(bars.Left - 4), svgNumber(t.Y + 4), format.Number(t.Value, 0)})
 	}
-	best, last := bestOffer(offers), math.Inf(-1)
-	for i := range offers {
-		b, o := p.Bars[i], &offers[i]
+	last := math.Inf(-1)
+	for i, b := range c.picture.Bars {
+		o := &c.list[i]
 		if len(o.Mind) > 0 {
-			list = append(list, textMark{"size-mind", svgNumber(b.Middle), svgNumber(b.Y + 14), "△"})
+			list = append(list, textMark{"size-mind", svgNumber(b.Middle), svgNumber(b.Y + 14), mindSign})
 		}
 		list = append(list, textMark{"size-count", svgNumber(b.Middle), strconv.Itoa(bars.Foot + 18), strconv.Itoa(o.To.Modules)})
-		name := ""
-		switch {
-		case best != nil && o.To.Modules == best.To.Modules:
-			name = c.Page.T(words.SizesBest)
-		case o.To.Modules == c.Page.Store.Scenario.Modules:
-			name = c.Page.T(words.SizesYours)
+		name := words.SizesYours
+		if c.isBest(i) {
+			name = words.SizesBest
+		} else if !c.isHere(i) {
+			continue
 		}
-		if name != "" {
-			y := b.Y - 5
-			if b.Middle-last < 60 {
-				y -= 12 // the other name is beside it
-			}
-			last = b.Middle
-			list = append(list, textMark{"size-named", svgNumber(b.Middle), svgNumber(y), name})
+		y := b.Y - 5
+		if b.Middle-last < 60 {
+			y -= 12 // the other name is beside it
 		}
+		last = b.Middle
+		list = append(list, textMark{"size-named", svgNumber(b.Middle), svgNumber(y), c.Page.T(name)})
 	}
 	return list
 }

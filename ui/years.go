@@ -17,127 +17,122 @@ import (
 // yearHeads are the columns of the table of many years.
 var yearHeads = []words.Key{words.YearsThis, words.YearsGood, words.YearsMiddle, words.YearsBad}
 
-// Years shows what many drawn years would come to, one dot each.
+// Years shows what many drawn years would come to, one dot each. What it shows is worked out
+// once a render.
 type Years struct {
 	Page *Page
-	kept *dots.Picture
+
+	known     bool
+	values    []float64 // cost, or, where years hardly differ in cost, days with cool water
+	now       float64   // that of the year shown
+	days      bool      // they are days
+	low, high float64   // tenths
+	most      float64
+	picture   *dots.Picture
+}
+
+// Compute works it out.
+func (c *Years) Compute(vugu.ComputeCtx) {
+	spread, known := c.Page.Store.Spread()
+	if c.known = known; !known {
+		return
+	}
+	total := &c.Page.Store.Results.Year.Total
+	c.values, c.now, c.days = spread.Cost, total.Cost, false
+	if most := slices.Max(spread.Cost); most-slices.Min(spread.Cost) < most/100 || most == 0 {
+		c.values, c.now, c.days = spread.CoolDays, float64(total.CoolDays), true
+	}
+	c.low, c.high, c.most = plan.Quantile(c.values, 0.1), plan.Quantile(c.values, 0.9), slices.Max(c.values)
+	c.picture = dots.Layout(c.values, c.low, c.high)
 }
 
 func (c *Years) help() string {
 	return c.Page.View.Words.Text(words.YearsHelp, plan.YearCount, plan.YearSpreadPct)
 }
 
-func (c *Years) known() bool { _, ok := c.Page.Store.Spread(); return ok }
-
-// values are what the dots show: cost, or, where years hardly differ in cost, days with cool
-// water; now is that of the year shown.
-func (c *Years) values() (values []float64, now float64, days bool) {
-	spread, _ := c.Page.Store.Spread()
-	total := &c.Page.Store.Results.Year.Total
-	if most := slices.Max(spread.Cost); most-slices.Min(spread.Cost) < most/100 || most == 0 {
-		return spread.CoolDays, float64(total.CoolDays), true
-	}
-	return spread.Cost, total.Cost, false
-}
-
 // amount writes a value that the dots show.
 func (c *Years) amount(v float64) string {
-	if _, _, days := c.values(); days {
+	if c.days {
 		return c.Page.View.Words.Text(words.YearsDays, format.Number(v, 0))
 	}
 	return format.Money(v, c.Page.Store.Scenario.Currency)
 }
 
-func (c *Years) tenths() (low, high float64) {
-	values, _, _ := c.values()
-	return plan.Quantile(values, 0.1), plan.Quantile(values, 0.9)
+// key says what the axis counts.
+func (c *Years) key() string {
+	if c.days {
+		return c.Page.T(words.YearsCool)
+	}
+	return c.Page.View.Words.Text(words.YearsCost, c.Page.Store.Scenario.Currency)
 }
+
+// alike tells whether no year is beyond the highest tenth.
+func (c *Years) alike() bool { return c.most <= c.high }
 
 func (c *Years) title() string {
-	if !c.known() {
+	switch {
+	case !c.known:
 		return c.Page.T(words.YearsTitle)
-	}
-	values, _, days := c.values()
-	_, high := c.tenths()
-	if slices.Max(values) <= high {
+	case c.alike():
 		return c.Page.T(words.YearsAlike)
+	case c.days:
+		return c.Page.View.Words.Text(words.YearsCooler, c.amount(c.high))
 	}
-	key := words.YearsDearer
-	if days {
-		key = words.YearsCooler
-	}
-	return c.Page.View.Words.Text(key, c.amount(high))
+	return c.Page.View.Words.Text(words.YearsDearer, c.amount(c.high))
 }
-
-func (c *Years) picture() *dots.Picture {
-	if c.kept == nil {
-		values, _, _ := c.values()
-		low, high := c.tenths()
-		c.kept = dots.Layout(values, low, high)
-	}
-	return c.kept
-}
-
-// Compute lays the dots out anew in every render.
-func (c *Years) Compute(vugu.ComputeCtx) { c.kept = nil }
 
 func (c *Years) frame() string {
 	return "0 0 " + strconv.Itoa(dots.Width) + " " + strconv.Itoa(dots.Height)
 }
 
-func (c *Years) radius() string { return svgNumber(c.picture().Radius) }
+func (c *Years) radius() string { return svgNumber(c.picture.Radius) }
 
 func dotClass(d dots.Dot) string { return [...]string{"dot-low", "dot-mid", "dot-high"}[d.Tenth+1] }
 
 // axis is its line with ticks, and a line to the year shown.
 func (c *Years) axis() string {
-	p := c.picture()
 	foot := strconv.Itoa(dots.Foot)
 	d := "M0 " + foot + "H" + strconv.Itoa(dots.Width)
-	for _, v := range p.Ticks {
-		d += "M" + svgNumber(p.At(v)) + " " + foot + "v4"
+	for _, v := range c.picture.Ticks {
+		d += "M" + svgNumber(c.picture.At(v)) + " " + foot + "v4"
 	}
 	return d + "M" + svgNumber(c.nowX()) + " 18V" + foot
 }
 
 // nowX is where the year shown stands, at the edge where it is beyond.
 func (c *Years) nowX() float64 {
-	_, now, _ := c.values()
-	return math.Max(1, math.Min(dots.Width-1, c.picture().At(now)))
+	return math.Max(1, math.Min(dots.Width-1, c.picture.At(c.now)))
 }
 
-// marks are the values along the axis, and the year shown.
+// marks are the values along the axis, and the year shown; words at the sides stay inside.
 func (c *Years) marks() (list []textMark) {
-	p, w := c.picture(), c.Page.View.Words
-	for i, v := range p.Ticks {
-		class := "dots-tick"
-		switch i {
-		case 0:
-			class = "dots-tick first"
-		case len(p.Ticks) - 1:
-			class = "dots-tick last"
+	side := func(class string, x float64) string {
+		switch {
+		case x < dots.Width*0.3:
+			return class + " at-start"
+		case x > dots.Width*0.7:
+			return class + " at-end"
 		}
-		list = append(list, textMark{class, svgNumber(p.At(v)), strconv.Itoa(dots.Foot + 18), format.Number(v, 0)})
+		return class
 	}
-	_, now, _ := c.values()
-	class := "dots-now"
-	if c.nowX() > dots.Width*0.7 {
-		class = "dots-now last"
-	} else if c.nowX() < dots.Width*0.3 {
-		class = "dots-now first"
+	ticks := c.picture.Ticks
+	for i, v := range ticks {
+		x, class := c.picture.At(v), "dots-tick"
+		if i == 0 || i == len(ticks)-1 {
+			class = side(class, x)
+		}
+		list = append(list, textMark{class, svgNumber(x), strconv.Itoa(dots.Foot + 18), format.Number(v, 0)})
 	}
-	return append(list, textMark{class, svgNumber(c.nowX()), "12", w.Text(words.YearsShown, c.amount(now))})
+	return append(list, textMark{side("dots-now", c.nowX()), svgNumber(c.nowX()), "12", c.Page.View.Words.Text(words.YearsShown, c.amount(c.now))})
 }
 
-// says reads the picture: the middle, the tenths, and the worst.
+// says reads the picture: the tenths and the worst.
 func (c *Years) says() string {
-	spread, _ := c.Page.Store.Spread()
-	values, _, _ := c.values()
-	low, high := c.tenths()
-	if slices.Max(values) <= high {
+	if c.alike() {
 		return ""
 	}
-	return c.Page.View.Words.Text(words.YearsSays, c.amount(low), c.amount(high), c.amount(slices.Max(values)), format.Number(slices.Max(spread.CoolDays), 0))
+	spread, _ := c.Page.Store.Spread()
+	return c.Page.View.Words.Text(words.YearsSays, c.amount(c.low), c.amount(c.high), c.amount(c.most), format.Number(slices.Max(spread.CoolDays), 0))
 }
 
 // table has bought energy, cost and cool days: this year, and the 10th, 50th and

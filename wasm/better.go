@@ -10,8 +10,8 @@ import (
 )
 
 // restMs is how long the page rests after an edit before the best hours are looked for unasked,
-// curvesMs how long before the curves of the open card are drawn anew,
-// and stepsMs how long before the years with both kinds of converter are compared.
+// curvesMs how long before the curves of the open card are drawn anew, and stepsMs how long
+// before the years with both kinds of converter are compared.
 const restMs, curvesMs, stepsMs = 2000, 250, 500
 
 // rest waits until nothing has happened for a while, then does what it was begun for first.

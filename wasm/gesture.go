@@ -113,7 +113,6 @@ func (a *app) begin(h handle, minute float64) {
 func (a *app) commit() {
 	moved := a.store.Moving
 	a.store.Commit()
-	a.Stop(state.AheadJob)
 	if moved != 0 {
 		a.page.FollowUses(moved)
 		a.follow = a.document.Get("activeElement").Call("matches", ".drop-mark").Bool()

@@ -69,7 +69,6 @@ func (a *app) ended(j state.Job) {
 
 // took hands a part to the store and shows what grew.
 func (a *app) took(j state.Job, p state.Part) {
-	_, begun := a.store.Landscape()
 	if !a.store.TakePart(j, p) { // another house by now
 		a.ended(j)
 		return
@@ -87,10 +86,12 @@ func (a *app) took(j state.Job, p state.Part) {
 		a.render()
 	case j == state.CurvesJob && a.page.Draft.Box == "":
 		a.render()
-	case j == state.LandscapeJob && !begun:
-		a.render()
 	case j == state.LandscapeJob:
-		a.paintLandscape()
+		if steps, _ := a.store.Running(j); steps == p.Steps { // the first part: the picture appears
+			a.render()
+		} else {
+			a.paintLandscape()
+		}
 	}
 }
 

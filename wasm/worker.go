@@ -9,9 +9,8 @@ import (
 	"suncask/ui/state"
 )
 
-// inWorker gives a share of a job to the same program in a worker. said takes its messages; broke is
-// called later where there are no workers or this one fails.
-// stop ends the job at once; it must be called when the job is over.
+// inWorker gives a share of a job to the same program in a worker. said takes its messages; broke
+// is called later where there are no workers or this one fails. stop ends the job at once; it must be called when the job is over.
 func (a *app) inWorker(j state.Job, share plan.Share, link string, said func(data js.Value), broke func()) (stop func()) {
 	if !a.window.Get("Worker").Truthy() {
 		later := js.FuncOf(func(js.Value, []js.Value) any { broke(); return nil })

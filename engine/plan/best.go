@@ -17,7 +17,8 @@ const costSlack = 1e-9
 // number of cool uses, one simulated year at a time. Where one price holds and the grid
 // has the element throughout its window, a longer window costs no less and keeps the
 // promise no worse: then the shortest windows that keep it are walked along, three
-// quarters of an hour apart. Otherwise windows an hour and a half apart are tried. Both end with small moves of the edges from the cheapest found.
+// quarters of an hour apart. Otherwise windows an hour and a half apart are tried. Both end
+// with small moves of the edges from the cheapest found.
 type Best struct {
 	grid   *Grid
 	accept int32

@@ -163,12 +163,15 @@ func (t *trial) sizes() {
 	}
 	for _, n := range t.share.counts(own.Modules) {
 		for coupling := scenario.Converter; coupling <= scenario.Staged; coupling++ {
-			as := fits[n]
-			if coupling != own.Coupling && n > 0 {
+			as, same := fits[n], coupling == own.Coupling
+			switch {
+			case t.over || n == 0 && !same: // nothing is coupled
+				continue
+			case !same:
 				as = t.wire(n, coupling)
 			}
 			for _, litres := range tanks(own.TankLitres) {
-				if as != nil && !t.over && (n > 0 && coupling != own.Coupling || coupling == own.Coupling && litres != own.TankLitres) {
+				if as != nil && !t.over && !(same && litres == own.TankLitres) {
 					t.best(as.in(t, litres), as.house)
 				}
 			}

@@ -100,6 +100,19 @@ func TestFrame_LaidOut(t *testing.T) {
 						b.laidOut("all of card " + id)
 					}
 				}
+				for _, id := range []string{"menu", "how", "houses"} { // sheets
+					if id == "how" {
+						b.run(place("day"))
+					} else if id == "houses" {
+						b.run(place("house"))
+					}
+					b.run(chromedp.Click("#"+id, chromedp.ByQuery))
+					b.until(`document.getElementById('over') !== null`)
+					b.frame()
+					b.laidOut("sheet " + id)
+					b.run(chromedp.Click("#over-close", chromedp.ByQuery))
+					b.until(`document.getElementById('over') === null`)
+				}
 				b.shot("frame-" + s.name + "-" + lang)
 				b.clean()
 			})

@@ -132,7 +132,7 @@ func TestWalk_Taps(t *testing.T) {
 	b.until(`document.getElementById('found').textContent.length > 30`)
 	b.tap("#month-on")
 	b.tap("#sky-dull")
-	b.until(`location.hash.includes('&sky=dull') && location.hash.includes('month=')`)
+	b.until(`location.hash.includes('month=feb&sky=dull')`)
 	b.tap("#drop-1-hit")
 	b.until(`document.querySelector('#uses .stepper') !== null`)
 	b.tap(`#uses [data-step$=",15"]`)

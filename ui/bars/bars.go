@@ -35,15 +35,11 @@ func Layout(values []float64) *Picture {
 	for _, v := range values {
 		least, most = math.Min(least, v), math.Max(most, v)
 	}
-	step := curve.Nice(math.Max(most-least, 1) / 3)
-	least, most = step*math.Floor(least/step), step*math.Ceil(most/step)
-	if most <= least {
-		most = least + step
-	}
+	ticks := curve.Ticks(least, most, 3)
+	least, most = ticks[0], ticks[len(ticks)-1]
 	y := func(v float64) float64 { return Foot - (v-least)/(most-least)*(Foot-top) }
 	p := &Picture{Zero: y(0)}
-	for i := 0; least+float64(i)*step <= most+step/2; i++ {
-		v := least + float64(i)*step
+	for _, v := range ticks {
 		p.Ticks = append(p.Ticks, Tick{v, y(v)})
 	}
 	room := float64(Width-Left) / float64(max(1, len(values)))

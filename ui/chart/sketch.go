@@ -48,7 +48,7 @@ func Sketch(d *curve.Data) string {
 		}
 		fmt.Fprintf(&b, `<path class="sketch-axis" d="M0 0V%dH24"></path></svg>`, g.height)
 	}
-	fmt.Fprintf(&b, `<svg class="sketch-plot hours" x="%d" height="104">`, stripLeft)
+	fmt.Fprintf(&b, `<svg class="sketch-plot" x="%d" height="104">`, stripLeft)
 	for h := 0; h <= 24; h += 6 {
 		fmt.Fprintf(&b, `<text class="sketch-hour" x="%g%%" y="102">%d</text>`, float64(h)/0.24, h)
 	}

@@ -61,6 +61,21 @@ func TestNice_Property(t *testing.T) {
 	}
 }
 
+// Ticks hold their values between them, in even steps, and are not many.
+func TestTicks_Property(t *testing.T) {
+	for _, span := range [][2]float64{{0, 0}, {3, 3}, {-4, -2}, {-75, 300}, {0, 12345.6}, {163, 212}, {0, 1e-3}, {1e6, 1e6 + 2}} {
+		list := Ticks(span[0], span[1], 4)
+		if n := len(list); n < 2 || n > 8 || list[0] > span[0] || list[n-1] < span[1]-1e-9 {
+			t.Errorf("%v: %v", span, list)
+		}
+		for i := 2; i < len(list); i++ {
+			if a, b := list[i]-list[i-1], list[1]-list[0]; math.Abs(a-b) > 1e-9*math.Abs(b) {
+				t.Errorf("%v: %v", span, list)
+			}
+		}
+	}
+}
+
 func TestAppend_Layout(t *testing.T) {
 	var d Data
 	d.Clear(StripAxes, StripSeries)

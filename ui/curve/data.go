@@ -60,3 +60,17 @@ func Nice(v float64) float64 {
 	}
 	return v
 }
+
+// Ticks are round numbers in even steps, some so many and never fewer than two, from at or below
+// the least value to at or above the most.
+func Ticks(least, most float64, steps int) (list []float64) {
+	step := Nice(math.Max(most-least, 1) / float64(steps))
+	from, to := step*math.Floor(least/step), step*math.Ceil(most/step)
+	if to <= from {
+		to = from + step
+	}
+	for i := 0; from+float64(i)*step <= to+step/2; i++ {
+		list = append(list, from+float64(i)*step)
+	}
+	return list
+}

@@ -39,15 +39,8 @@ func (p *Picture) At(v float64) float64 {
 // Layout stacks values; below low and above high they are tenths. There is at least one value.
 func Layout(values []float64, low, high float64) *Picture {
 	sorted := slices.Sorted(slices.Values(values))
-	least, last := sorted[0], sorted[len(sorted)-1]
-	step := curve.Nice(math.Max(last-least, 1) / 4)
-	p := &Picture{Radius: most, from: step * math.Floor(least/step), to: step * math.Ceil(last/step)}
-	if p.to <= p.from {
-		p.to = p.from + step
-	}
-	for i := 0; p.from+float64(i)*step <= p.to+step/2; i++ {
-		p.Ticks = append(p.Ticks, p.from+float64(i)*step)
-	}
+	ticks := curve.Ticks(sorted[0], sorted[len(sorted)-1], 4)
+	p := &Picture{Radius: most, Ticks: ticks, from: ticks[0], to: ticks[len(ticks)-1]}
 	// As large as the highest stack allows.
 	for ; p.Radius > 0.2; p.Radius *= 0.92 {
 		if p.stack(sorted) <= Foot-top {

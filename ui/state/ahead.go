@@ -68,18 +68,14 @@ func workAhead(p *simulate.Prepared, grip string, yield func(Part) bool) {
 	}
 }
 
-// takeAhead adds places that were simulated; false where no grip is held any more.
-func (s *Store) takeAhead(numbers []float64) bool {
-	if s.Before == nil {
-		return false
-	}
+// takeAhead adds places that were simulated.
+func (s *Store) takeAhead(numbers []float64) {
 	for n := range slices.Chunk(numbers, 2) {
 		if a := &s.Ahead; a.Done < AheadPlaces {
 			a.Cost[a.Done], a.CoolDays[a.Done] = n[0], int32(n[1])
 			a.Done++
 		}
 	}
-	return true
 }
 
 // AtBest tells whether the held grip stands on the best of its places.

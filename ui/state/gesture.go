@@ -23,6 +23,7 @@ func (s *Store) Begin(window int, part dial.Part, finger float64) {
 	s.keep()
 	s.On, s.Held, s.Ghost, s.Moving = window, part, -1, 0
 	s.Ahead.Done = 0
+	s.EndJob(AheadJob) // of another gesture
 	s.turn = dial.Begin(s.Window(window), part, finger)
 }
 

@@ -215,6 +215,8 @@ func about(j Job, s scenario.Scenario) scenario.Scenario {
 		s.Backup = scenario.Backup{Second: s.Backup.Second}
 	}
 	switch j {
+	case AheadJob: // hours move meanwhile
+		s.Backup = scenario.Backup{}
 	case WaysJob, LengthsJob: // of lengths the middle is that of when they were begun
 		s.Backup = scenario.Backup{}
 	case ElementsJob:
@@ -239,11 +241,7 @@ func (s *Store) TakePart(j Job, p Part) bool {
 		s.takeCurves(p.Numbers)
 		return t.running
 	}
-	if j == AheadJob { // hours move meanwhile
-		t.steps += p.Steps
-		return s.takeAhead(p.Numbers)
-	}
-	if !t.running || t.of != about(j, s.Scenario) {
+	if !t.running || t.of != about(j, s.Scenario) || j == AheadJob && s.Before == nil {
 		t.running = false
 		return false
 	}
@@ -268,6 +266,8 @@ func (s *Store) TakePart(j Job, p Part) bool {
 			w := plan.Window{Start: int(n[0]), Steps: int(n[1])}
 			t.best = &Better{w.Backup(s.Scenario.Backup.Second), n[2], int32(n[3])}
 		}
+	case AheadJob:
+		s.takeAhead(p.Numbers)
 	case StepsJob:
 		if n := p.Numbers; len(n) == 2 {
 			t.bought = Bought{n[0], n[1]}

@@ -228,23 +228,26 @@ func (s *Store) simulateBare() {
 	s.Bare = s.year.Total
 }
 
-// simulate runs the day, its dull sister and the year for the present hours. A
-// fault of the engine is a panic, which the page tells of.
+// simulate runs the year for the present hours, and the days shown of it. A fault of the
+// engine is a panic, which the page tells of.
 func (s *Store) simulate() {
+	s.Prepared.RunYear(s.Scenario.Backup, &s.ws, &s.Results.Year)
+	if err := s.Results.Year.Err; err != nil {
+		panic("state: " + err.Error())
+	}
+	s.pause()
+	s.simulateDay()
+}
+
+// simulateDay runs the day shown and the month's dull one.
+func (s *Store) simulateDay() {
 	b, month := s.Scenario.Backup, int(s.Scenario.Month)
 	s.Prepared.RunDay(b, month, scenario.Dull, &s.ws, &s.Results.Dull)
 	s.pause()
-	day, real := s.RealDay()
-	if !real {
-		s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
-	}
-	s.pause()
-	s.Prepared.RunYear(b, &s.ws, &s.Results.Year)
-	if real {
+	if day, real := s.RealDay(); real {
 		s.Prepared.Replay(b, &s.Results.Year, day, &s.ws, &s.Results.Day)
-	}
-	if err := s.Results.Year.Err; err != nil {
-		panic("state: " + err.Error())
+	} else {
+		s.Prepared.RunDay(b, month, s.Scenario.Sky, &s.ws, &s.Results.Day)
 	}
 }
 
@@ -256,7 +259,15 @@ func (s *Store) RealDay() (day int, ok bool) { return s.real - 1, s.real > 0 }
 func (s *Store) ShowDay(day int) {
 	s.Cancel()
 	s.real = day + 1
-	s.simulate()
+	s.simulateDay()
+}
+
+// ShowDayOf shows the month and sky that another store shows; nobody has chosen them here.
+func (s *Store) ShowDayOf(o *Store) { s.showMonth(o.Scenario.Month, o.Scenario.Sky) }
+
+func (s *Store) showMonth(month int8, sky scenario.Sky) {
+	s.Scenario.Month, s.Scenario.Sky = month, sky
+	s.simulateDay()
 }
 
 // Rehearse simulates a year and changes nothing: it warms the code up.

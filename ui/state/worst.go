@@ -10,10 +10,8 @@ import (
 // one, a typical one first; else the year's worst day.
 func (s *Store) ShowWorst() {
 	y := &s.Results.Year
-	if s.Entry == Lesson || s.real > 0 {
-		return
-	}
-	if int(y.Total.CoolUses) <= s.Scenario.AcceptUses || s.Scenario.Known.Has(scenario.Month) || s.Scenario.Known.Has(scenario.SkyKind) {
+	chosen := s.real > 0 || s.Scenario.Known.Has(scenario.Month) || s.Scenario.Known.Has(scenario.SkyKind)
+	if chosen || s.Entry == Lesson || int(y.Total.CoolUses) <= s.Scenario.AcceptUses {
 		return
 	}
 	month := int8(0)
@@ -25,8 +23,7 @@ func (s *Store) ShowWorst() {
 	var day simulate.Day
 	for _, sky := range [...]scenario.Sky{scenario.Typical, scenario.Dull, scenario.Bright} {
 		if s.Prepared.RunDay(s.Scenario.Backup, int(month), sky, &s.ws, &day); day.Flows.CoolUses > 0 {
-			s.Scenario.Month, s.Scenario.Sky = month, sky
-			s.simulate()
+			s.showMonth(month, sky)
 			return
 		}
 	}
