@@ -101,9 +101,11 @@ func (a *app) inTurns(j state.Job, link string) {
 	next, stop := iter.Pull(state.Work(j, plan.Whole, link, a.store.File()))
 	stopped := false
 	var turn js.Func
+	var timer js.Value
 	a.stops[j] = func() {
 		stopped = true
 		stop()
+		a.window.Call("clearTimeout", timer)
 		turn.Release()
 	}
 	turn = a.guarded(func(js.Value) {
@@ -118,13 +120,13 @@ func (a *app) inTurns(j state.Job, link string) {
 		switch {
 		case stopped:
 		case more:
-			a.window.Call("setTimeout", turn, 0)
+			timer = a.window.Call("setTimeout", turn, 0)
 		default:
 			a.store.FinishJob(j)
 			a.ended(j)
 		}
 	})
-	a.window.Call("setTimeout", turn, 0)
+	timer = a.window.Call("setTimeout", turn, 0)
 }
 
 // batch works for so many milliseconds and hands out what was found: what has a link on

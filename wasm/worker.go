@@ -14,8 +14,11 @@ import (
 func (a *app) inWorker(j state.Job, share plan.Share, link string, said func(data js.Value), broke func()) (stop func()) {
 	if !a.window.Get("Worker").Truthy() {
 		later := js.FuncOf(func(js.Value, []js.Value) any { broke(); return nil })
-		a.window.Call("setTimeout", later, 0)
-		return later.Release
+		timer := a.window.Call("setTimeout", later, 0)
+		return func() {
+			a.window.Call("clearTimeout", timer)
+			later.Release()
+		}
 	}
 	record := ""
 	if file := a.store.File(); file != nil {
@@ -29,6 +32,8 @@ func (a *app) inWorker(j state.Job, share plan.Share, link string, said func(dat
 	worker.Call("postMessage", map[string]any{"kind": int(j), "part": share.Part, "of": share.Of, "link": link, "record": record, "loaded": a.window.Get("suncaskLoaded")})
 	return func() {
 		worker.Call("terminate")
+		worker.Set("onmessage", nil) // what it said before may still be on its way
+		worker.Set("onerror", nil)
 		onSaid.Release()
 		onBroke.Release()
 	}
