@@ -264,6 +264,18 @@ func (c *Page) howLines() []string {
 	return []string{c.legend(), c.T(words.GripHelp), c.T(words.StripHelp), c.T(words.AheadHelp), c.T(words.FindHelp), (&Card{c}).rule()}
 }
 
+// showMe closes the sheet and shows on the dial what it says.
+func (c *Page) showMe() {
+	if c.Place != DayPlace && c.Wide == 0 {
+		c.goTo(DayPlace)
+	} else {
+		c.CloseSheet()
+	}
+	if c.Host != nil {
+		c.Host.ShowMe()
+	}
+}
+
 // OverHead is the title of a sheet, and what closes it.
 type OverHead struct {
 	Page  *Page

@@ -44,6 +44,7 @@ type Host interface {
 	Went(top bool)                   // another place or sheet is shown: the browser's Back returns from it, and to no sheet that was closed; top: from its beginning
 	Light(theme string)              // auto, light or dark
 	Print()
+	ShowMe() // names what the dial shows and moves a grip there and back
 }
 
 // Page is the whole page.

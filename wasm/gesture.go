@@ -129,7 +129,7 @@ func (a *app) swallow(e js.Value) {
 }
 
 func (a *app) onDown(e js.Value) {
-	a.stopSlide()
+	a.endGlide()
 	a.dragged = false
 	if a.pointer.active { // a second finger takes the drag back
 		a.cancel()
@@ -259,7 +259,7 @@ func (a *app) cancel() {
 // onKey moves the focused grip or open mark: arrows a quarter of an hour (with shift five
 // minutes), page keys an hour, home and end the limits, escape takes back.
 func (a *app) onKey(e js.Value) {
-	a.stopSlide()
+	a.endGlide()
 	key := e.Get("key").String()
 	if key == "Escape" && a.store.Before != nil {
 		a.keyed = false
@@ -329,7 +329,7 @@ func (a *app) endKeys() {
 
 // onClick handles taps on staves, and buttons worked by keyboard or a reader.
 func (a *app) onClick(e js.Value) {
-	a.stopSlide()
+	a.endGlide()
 	if _, grip := handleOf(e); !grip && closest(e, "#dial").Truthy() {
 		at := a.dialAt()
 		at.x, at.y = e.Get("clientX").Float(), e.Get("clientY").Float()

@@ -67,7 +67,7 @@ func main() {
 		panic("wasm: " + err.Error())
 	}
 	for ok := true; ok; ok = renderer.EventWait() {
-		if a.pointer.active || a.keyed || a.sliding {
+		if a.pointer.active || a.keyed || a.glide.on {
 			continue // a gesture ends with a render of its own
 		}
 		page := build.RunBuild(a.page)
@@ -105,9 +105,7 @@ type app struct {
 	turns            *turns
 	offers           offers
 	findOn           js.Func
-	sliding          bool // the dial turns to what was found
-	slideFrom        float64
-	slideOn          js.Func
+	glide            glide
 	stops            [state.JobCount]func() // end jobs that are on their way, nil of others
 	landDrawn        float64                // when a landscape that grows was drawn, ms
 	reading          int                    // counts weather files, so that a newer one ends an older

@@ -4,52 +4,78 @@ package main
 
 import "syscall/js"
 
-// slideMs is how long the dial takes to the hours that were found.
-const slideMs = 400
+// slideMs is how long the dial takes to the hours that were found, showMs how long a grip
+// that shows itself is on its way, showAfterMs how long it waits for the sheet to go.
+const slideMs, showMs, showAfterMs = 400, 2400, 500
 
-// slide turns the dial to better hours, each frame a simulated year, before the page takes
-// them. Whoever touches the page meanwhile has them at once.
-func (a *app) slide() {
-	if !a.store.FoundAway() || a.window.Call("matchMedia", "(prefers-reduced-motion: reduce)").Get("matches").Bool() {
-		a.endSlide()
-		return
-	}
-	clock := a.window.Get("performance")
-	began := clock.Call("now").Float()
-	a.sliding = true
-	if !a.slideOn.Truthy() {
-		a.slideOn = a.guarded(func(now js.Value) {
-			share := (now.Float() - a.slideFrom) / slideMs
-			if !a.sliding { // somebody took them
+// glide is a movement of the dial by itself, each frame a simulated year. Whoever touches the
+// page ends it.
+type glide struct {
+	on    bool
+	began float64 // ms
+	ms    float64
+	step  func(share float64) // 0 to 1 of the way
+	end   func()              // on arrival or at a touch
+	frame js.Func
+}
+
+func (a *app) startGlide(ms float64, step func(share float64), end func()) {
+	if !a.glide.frame.Truthy() {
+		a.glide.frame = a.guarded(func(now js.Value) {
+			if !a.glide.on {
 				return
 			}
+			share := (now.Float() - a.glide.began) / a.glide.ms
 			if share >= 1 {
-				a.endSlide()
+				a.endGlide()
 				return
 			}
-			a.store.Slide(max(0, share))
+			a.glide.step(max(0, share))
 			a.painter.paint(a.view.Frame(a.store))
 			a.showStrip()
-			a.window.Call("requestAnimationFrame", a.slideOn)
+			a.window.Call("requestAnimationFrame", a.glide.frame)
 		})
 	}
-	a.slideFrom = began
-	a.window.Call("requestAnimationFrame", a.slideOn)
+	a.glide.on, a.glide.ms, a.glide.step, a.glide.end = true, ms, step, end
+	a.glide.began = a.window.Get("performance").Call("now").Float()
+	a.window.Call("requestAnimationFrame", a.glide.frame)
 }
 
-// endSlide takes what was found.
-func (a *app) endSlide() {
-	if a.sliding {
-		a.sliding = false
+// endGlide ends a movement that is on its way.
+func (a *app) endGlide() {
+	if a.glide.on {
+		a.glide.on = false
 		a.store.Cancel()
+		a.glide.end()
 	}
-	a.page.Found()
-	a.render()
 }
 
-// stopSlide ends a slide that is on its way.
-func (a *app) stopSlide() {
-	if a.sliding {
-		a.endSlide()
+func (a *app) stillness() bool {
+	return a.window.Call("matchMedia", "(prefers-reduced-motion: reduce)").Get("matches").Bool()
+}
+
+// slide turns the dial to better hours before the page takes them.
+func (a *app) slide() {
+	take := func() {
+		a.page.Found()
+		a.render()
 	}
+	if !a.store.FoundAway() || a.stillness() {
+		take()
+		return
+	}
+	a.startGlide(slideMs, a.store.Slide, take)
+}
+
+// ShowMe names what the dial shows; a grip goes there and back.
+func (a *app) ShowMe() {
+	a.after(showAfterMs, func() {
+		if a.page.Over != 0 || a.store.Before != nil || a.glide.on {
+			return
+		}
+		a.window.Call("suncaskLabel")
+		if a.store.CanShow() && !a.stillness() {
+			a.startGlide(showMs, a.store.ShowGrip, a.render)
+		}
+	})
 }

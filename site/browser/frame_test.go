@@ -228,3 +228,32 @@ func TestFrame_Printed(t *testing.T) {
 		})
 	}
 }
+
+// How to read shows itself: labels name the dial, a grip goes there and back, and a touch ends it.
+func TestFrame_ShowMe(t *testing.T) {
+	for _, s := range []screen{phone, wide} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#v=2&tank=150")
+			before := b.text("#say-hours")
+			cost := b.value("out-cost-year")
+			for _, touched := range []bool{false, true} {
+				b.run(chromedp.Click("#how", chromedp.ByQuery))
+				b.until(`document.getElementById('show-me') !== null`)
+				b.run(chromedp.Click("#show-me", chromedp.ByQuery))
+				b.until(`document.getElementById('say-hours').textContent !== ` + quote(before) + ` && document.documentElement.dataset.first === ''`)
+				b.shot("show-me-" + s.name)
+				if touched {
+					b.eval(`(document.querySelector('.top').dispatchEvent(new PointerEvent('pointerdown', {bubbles: true})), 1)`, new(int))
+					b.until(`document.documentElement.dataset.first === undefined`)
+				}
+				b.until(`document.getElementById('say-hours').textContent === ` + quote(before))
+				b.frame()
+			}
+			if got := b.value("out-cost-year"); got != cost || b.link() != "#v=2&tank=150" {
+				t.Errorf("afterwards: %g at %s, before %g", got, b.link(), cost)
+			}
+			b.clean()
+		})
+	}
+}

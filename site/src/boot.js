@@ -42,9 +42,8 @@ const painted = () => new Promise(done => {
   setTimeout(done, 500)
 })
 
-// On a first visit labels name what the dial shows, until somebody touches the page.
-function greet () {
-  try { if (localStorage.getItem('suncask seen')) return } catch { return }
+// label lets labels name what the dial shows, until somebody touches the page.
+function label () {
   state.first = ''
   const seen = () => {
     delete state.first
@@ -52,6 +51,13 @@ function greet () {
     for (const event of ['pointerdown', 'keydown']) removeEventListener(event, seen, true)
   }
   for (const event of ['pointerdown', 'keydown']) addEventListener(event, seen, true)
+}
+window.suncaskLabel = label
+
+// greet does that on a first visit.
+function greet () {
+  try { if (localStorage.getItem('suncask seen')) return } catch { return }
+  label()
 }
 
 // loadedInWorker has a worker load the program and run it once: engines compile WebAssembly when

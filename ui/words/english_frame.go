@@ -76,6 +76,7 @@ var englishFrame = []string{
 	IVFull:        "In full sun %[1]s of %[2]s\u202fW reach the element",
 	ClimateTimes:  "%[2]s has %[1]s times the light of %[3]s",
 	ClimateDark:   "%[1]s has %[2]s kWh/m² a day, %[3]s next to none",
+	HowShow:       "Show me",
 	SizesTitle:    "Sizes and elements",
 	MonthsCool:    "Cool uses most in %[1]s: %[2]d",
 	MonthsBought:  "Most bought in %[1]s: %[2]s kWh",

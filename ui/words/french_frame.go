@@ -76,6 +76,7 @@ var frenchFrame = []string{
 	IVFull:        "En plein soleil, %[1]s\u202fW sur %[2]s arrivent à la résistance",
 	ClimateTimes:  "%[2]s\u202f: %[1]s fois la lumière de %[3]s",
 	ClimateDark:   "%[1]s\u202f: %[2]s kWh/m² par jour\u202f; %[3]s\u202f: presque rien",
+	HowShow:       "Montrez-moi",
 	SizesTitle:    "Tailles et résistances",
 	MonthsCool:    "Tiède surtout en %[1]s\u202f: %[2]d fois",
 	MonthsBought:  "Le plus acheté en %[1]s\u202f: %[2]s kWh",

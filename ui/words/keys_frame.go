@@ -75,6 +75,7 @@ const (
 	IVFull       // args: W at the element, W of the strings
 	ClimateTimes // args: times, bright month, dark month
 	ClimateDark  // args: bright month, kWh/m2 a day, dark month
+	HowShow
 	SizesTitle
 	MonthsCool   // args: month, cool uses
 	MonthsBought // args: month, kWh

@@ -76,6 +76,7 @@ var portugueseFrame = []string{
 	IVFull:        "Em pleno sol, %[1]s de %[2]s\u202fW chegam à resistência",
 	ClimateTimes:  "%[2]s tem %[1]s vezes a luz de %[3]s",
 	ClimateDark:   "%[1]s tem %[2]s kWh/m² por dia; %[3]s, quase nada",
+	HowShow:       "Mostrar",
 	SizesTitle:    "Tamanhos e resistências",
 	MonthsCool:    "Mais usos frios em %[1]s: %[2]d",
 	MonthsBought:  "Mais comprado em %[1]s: %[2]s kWh",

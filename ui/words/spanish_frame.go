@@ -76,6 +76,7 @@ var spanishFrame = []string{
 	IVFull:        "A pleno sol llegan %[1]s de %[2]s\u202fW a la resistencia",
 	ClimateTimes:  "%[2]s tiene %[1]s veces la luz de %[3]s",
 	ClimateDark:   "%[1]s tiene %[2]s kWh/m² al día; %[3]s, casi nada",
+	HowShow:       "Muéstramelo",
 	SizesTitle:    "Tamaños y resistencias",
 	MonthsCool:    "Más usos fríos en %[1]s: %[2]d",
 	MonthsBought:  "Lo más comprado en %[1]s: %[2]s kWh",
