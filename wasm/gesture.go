@@ -55,6 +55,7 @@ func (a *app) listen() {
 		a.page.Newer = true
 		a.render()
 	})
+	a.on(a.window, "beforeprint", func(js.Value) { a.beforePrint() })
 	a.on(a.window, "afterprint", func(js.Value) { a.printed() })
 	a.on(a.window, "charts-ready", func(js.Value) { a.showCharts() })
 	a.on(a.window.Call("matchMedia", "(prefers-color-scheme: dark)"), "change", func(js.Value) {

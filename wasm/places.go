@@ -146,6 +146,15 @@ func (a *app) Print() {
 	a.after(printMs, func() { a.window.Call("print") })
 }
 
+// beforePrint shows all of it where the browser's own command prints; charts that are to come
+// are missing then.
+func (a *app) beforePrint() {
+	if !a.page.Printing && a.started && !a.rendering && a.store.Before == nil {
+		a.page.Printing = true
+		a.render() // before this event is over: see handleEvent of syscall/js
+	}
+}
+
 // printed shows the page as it was before it was printed.
 func (a *app) printed() {
 	if a.page.Printing {

@@ -215,15 +215,22 @@ func TestFrame_Printed(t *testing.T) {
 			b := start(t, s)
 			b.open("#v=2&place=oslo&modules=2&tank=100")
 			b.eval(`(window.print = () => { window.asked = true }, 1)`, new(int))
-			b.menu("#print")
-			b.until(`window.asked === true`)
-			var n struct{ Inputs, Charts, Care int }
-			b.eval(`({Inputs: document.querySelectorAll('.inputs div').length, Charts: ['year', 'cash', 'flow', 'strip', 'calendar'].filter(id => document.querySelector('#' + id + ' path')).length, Care: document.querySelectorAll('#care .finding').length})`, &n)
-			if n.Inputs < 40 || n.Charts < 5 || n.Care < 3 {
-				t.Errorf("printed: %+v", n)
+			shown := `({Inputs: document.querySelectorAll('.inputs div').length, Charts: ['year', 'cash', 'flow', 'strip', 'calendar'].filter(id => document.querySelector('#' + id + ' path')).length, Care: document.querySelectorAll('#care .finding').length})`
+			for _, by := range []string{"menu", "browser"} {
+				var n struct{ Inputs, Charts, Care int }
+				if by == "menu" {
+					b.menu("#print")
+					b.until(`window.asked === true`)
+					b.eval(shown, &n)
+				} else { // what is not there when the event is over is not printed
+					b.eval(`(window.dispatchEvent(new Event('beforeprint')), `+shown+`)`, &n)
+				}
+				if n.Inputs < 40 || n.Charts < 5 || n.Care < 3 {
+					t.Errorf("printed by the %s: %+v", by, n)
+				}
+				b.eval(`(window.dispatchEvent(new Event('afterprint')), 1)`, new(int))
+				b.until(`document.querySelector('.inputs') === null`)
 			}
-			b.eval(`(window.dispatchEvent(new Event('afterprint')), 1)`, new(int))
-			b.until(`document.querySelector('.inputs') === null`)
 			b.clean()
 		})
 	}
