@@ -154,16 +154,18 @@ func (c *Cutaway) twin() string {
 	return text
 }
 
-// ready says how many showers the tank gives at the hour, and after how long a cold one gives
-// the first.
+// showers tells whether the household has showers to wait for.
+func (c *Page) showers() bool {
+	return c.Store.ShowerL() > 0 && c.Store.Scenario.Uses != scenario.NoUses
+}
+
+// ready says how many showers the tank gives at the hour.
 func (c *Cutaway) ready() string {
-	s := c.Page.Store
-	minutes, ok := s.ReadyAfter()
-	if litres := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow; ok && litres > 0 && s.Scenario.Uses != scenario.NoUses {
-		p := &s.Results.Day.Trace.Points[c.point()]
-		return c.Page.View.Words.Text(words.TankReady, format.Number(math.Floor(10*p.UsableL/litres)/10, 1), format.Duration(int(minutes)))
+	if !c.Page.showers() {
+		return ""
 	}
-	return ""
+	p := &c.Page.Store.Results.Day.Trace.Points[c.point()]
+	return c.Page.View.Words.Text(words.TankReady, format.Number(math.Floor(10*p.UsableL/c.Page.Store.ShowerL())/10, 1))
 }
 
 // heatTimes says how long grid and sun take to heat the tank.

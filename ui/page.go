@@ -66,6 +66,7 @@ type Page struct {
 	entry       state.Entry      // whose group was opened
 	More        bool             // the open group shows all its fields
 	Playing     bool             // the day passes, see Tick
+	Wait        Wait             // what is in the tank now
 	TankMinute  int              // of the day shown, at which the tank is drawn
 	UsesShown   int              // mark whose uses are listed, -1 none
 	Question    int              // of those that make the house somebody's own, -1 none
@@ -99,7 +100,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Theme: "auto", MonthRead: -1, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60}
+	return &Page{Store: s, View: v, Theme: "auto", MonthRead: -1, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
 }
 
 // Compute takes the frame that the templates read.
@@ -374,7 +375,7 @@ func (c *Page) assumed() string {
 // legend explains the middle of the dial.
 func (c *Page) legend() string {
 	list := ""
-	for i, n := range dial.Rings(c.Store.Scenario.ShowerMinutes*c.Store.Scenario.ShowerFlow, c.Store.Results.Day.FullL) {
+	for i, n := range dial.Rings(c.Store.ShowerL(), c.Store.Results.Day.FullL) {
 		if i > 0 {
 			list += ", "
 		}

@@ -112,7 +112,7 @@ func TestNoUses_Property(t *testing.T) {
 		p.RunDay(s.Backup, 5, scenario.Dull, ws, d)
 		b := p.RunBoost(s.Backup, ws)
 		h := p.RunHygiene(s.Backup, ws)
-		minutes, _ := p.ReadyAfter(48, 5, ws)
+		minutes, _ := p.ReadyAfter(48, 5, Left{}, ws)
 		for what, v := range map[string]float64{"cost": f.Cost, "fraction": f.SolarFraction(), "full": d.FullL, "boost": b.Cost, "dose": h.LeastDose, "ready": minutes} {
 			if math.IsNaN(v) {
 				t.Errorf("%s: %s is no number", link, what)

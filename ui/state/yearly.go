@@ -37,12 +37,17 @@ func (s *Store) EachHour(do func(day, hour int, h *simulate.Hour)) {
 	s.Prepared.EachHour(s.Scenario.Backup, &s.Results.Year, &s.ws, do)
 }
 
-// ReadyAfter is for how many minutes a cold tank must be heated for a first shower in the
-// month shown.
-func (s *Store) ReadyAfter() (minutes float64, ok bool) {
-	sc := &s.Scenario
-	return s.Prepared.ReadyAfter(sc.ShowerMinutes*sc.ShowerFlow, int(sc.Month), &s.ws)
+// ReadyAfter is for how many minutes a tank must be heated for a first shower in the month
+// shown.
+func (s *Store) ReadyAfter(left simulate.Left) (minutes float64, ok bool) {
+	return s.Prepared.ReadyAfter(s.ShowerL(), int(s.Scenario.Month), left, &s.ws)
 }
+
+// ShowerL is what a shower takes, L at its temperature.
+func (s *Store) ShowerL() float64 { return s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow }
+
+// ColdC is the cold water of the month shown, degC.
+func (s *Store) ColdC() float64 { return s.Prepared.ColdC(int(s.Scenario.Month)) }
 
 // HeatTimes are how long grid and sun take in the month shown from cold water to the thermostat.
 func (s *Store) HeatTimes() simulate.HeatTimes {

@@ -22,7 +22,7 @@ func (v *View) Strip(s *state.Store) *curve.Data {
 	c, d := &v.strip, &s.Results.Day
 	ready := func(litres float64) float64 { return format.Shown(scenario.Litre, litres) }
 	if v.InShowers {
-		shower := s.Scenario.ShowerMinutes * s.Scenario.ShowerFlow
+		shower := s.ShowerL()
 		ready = func(litres float64) float64 { return litres / shower }
 	}
 	water, fee := ready(d.FullL), d.Flows.Cost

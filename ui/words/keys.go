@@ -261,8 +261,16 @@ const (
 	CashSumToday // args: currency
 	LatestStart  // args: clock times: start, end, use
 	LatestNone   // args: clock time
-	TankReady    // args: showers, duration
-	HeatGrid     // args: degC, degC, duration
+	TankReady    // args: showers
+	WaitName
+	WaitByTemp
+	WaitByUse
+	WaitTemp  // args: degC
+	WaitUsed  // args: L
+	WaitReady // args: duration, kWh
+	WaitNow
+	WaitNever
+	HeatGrid // args: degC, degC, duration
 	HeatGridNever
 	HeatSun      // args: month, duration, clock time
 	HeatSunNever // args: month
