@@ -1,7 +1,6 @@
 package ui
 
 import (
-	"math"
 	"strconv"
 
 	"suncask/engine/plan"
@@ -52,10 +51,20 @@ func (c *Fixes) found() (list []plan.Fix, known bool) {
 	return f.list, ok && at == f.at && f.of == c.Page.Store.Scenario
 }
 
-func (c *Fixes) list() []plan.Fix {
-	list, known := c.found()
+func (c *Fixes) list() (list []gain) {
+	found, known := c.found()
 	if !known {
 		return nil
+	}
+	for _, f := range found {
+		g := gain{name: c.change(&f), note: c.Page.View.Words.Text(words.GainCool, f.Year.CoolUses), class: "gain", saves: f.Saves, warns: len(f.Brings) > 0, button: c.Page.T(words.FixApply)}
+		for _, brings := range f.Brings {
+			g.note += ". " + c.Page.View.Words.Text(words.FixBrings, c.Page.View.Words.Finding(brings))
+		}
+		if f.Presses == 0 {
+			g.take = func() { c.apply(f) }
+		}
+		list = append(list, g)
 	}
 	return list
 }
@@ -92,7 +101,8 @@ func (c *Fixes) note() string {
 	return c.Page.T(words.FixesHelp)
 }
 
-func (c *Fixes) text(f plan.Fix) string {
+// change says what is changed.
+func (c *Fixes) change(f *plan.Fix) string {
 	w, to := c.Page.View.Words, &f.To
 	number := func(id scenario.FieldID) string {
 		f := scenario.FieldOf(id)
@@ -101,18 +111,9 @@ func (c *Fixes) text(f plan.Fix) string {
 	span := func(start, end int) string {
 		return c.Page.View.Hours(dial.Window{Start: start, End: end, AllDay: to.Backup.AllDay})
 	}
-	change := w.Change(f.Change, span(to.Backup.Start, to.Backup.End), number(scenario.RescueLitres), w.Fields[scenario.RuleBy].Choices[to.Rule], number(scenario.ShowerFlow),
+	return w.Change(f.Change, span(to.Backup.Start, to.Backup.End), number(scenario.RescueLitres), w.Fields[scenario.RuleBy].Choices[to.Rule], number(scenario.ShowerFlow),
 		number(scenario.SunLimitC), number(scenario.SetC), strconv.Itoa(to.Modules), number(scenario.TankLitres), span(to.Backup.Second.Start, to.Backup.Second.End),
 		number(scenario.ShowerMinutes), w.Fields[scenario.Showers].Choices[to.When], strconv.Itoa(f.Presses))
-	key := words.FixLess
-	if f.Saves < 0 {
-		key = words.FixMore
-	}
-	text := w.Text(key, change, format.Money(math.Abs(f.Saves), to.Currency), f.Year.CoolUses)
-	for _, brings := range f.Brings {
-		text += " " + w.Text(words.FixBrings, w.Finding(brings))
-	}
-	return text
 }
 
 func (c *Fixes) apply(f plan.Fix) {

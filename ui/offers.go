@@ -57,6 +57,33 @@ func (c *Offers) sheet() *sheet {
 	return sh
 }
 
+// gains lists the offers by what they save.
+func (c *Offers) gains() (list []gain) {
+	s := c.Page.Store
+	offers := s.Offers(c.Of)
+	best := bestOffer(offers)
+	for i := range offers {
+		o := &offers[i]
+		g := gain{name: c.what(o), note: c.Page.View.Words.Text(words.GainCool, o.Year.CoolUses), class: "gain", saves: s.Results.Year.Total.Cost - o.Year.Cost, warns: len(o.Mind) > 0, button: c.Page.T(words.OfferTry)}
+		if o == best {
+			g.class += " best"
+		}
+		if !o.Kept {
+			g.class += " missed"
+		}
+		if sameHouse(&o.To, &s.Scenario) {
+			g.class += " here"
+		} else if o.Months == nil {
+			g.take = func() {
+				s.TakeOffer(o)
+				c.Page.changed()
+			}
+		}
+		list = append(list, g)
+	}
+	return list
+}
+
 // bestByModules keeps of each number of modules the best offer, in their order.
 func bestByModules(list []plan.Offer) (best []plan.Offer) {
 	at := map[int]int{}

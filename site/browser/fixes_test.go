@@ -21,14 +21,14 @@ func TestFixes_Taken(t *testing.T) {
 				t.Fatal("no day with a cool use")
 			}
 			b.run(place("advice"), chromedp.Click("#fixes-try", chromedp.ByQuery))
-			b.until(`document.querySelectorAll('.fix').length > 2`)
+			b.until(`document.querySelectorAll('.gain').length > 2`)
 			b.run(chromedp.ScrollIntoView("#fixes-note"))
 			b.frame()
 			b.shot("fixes-" + s.name)
 			link := ""
 			b.eval(`location.hash`, &link)
-			b.run(chromedp.Click(".fix button"))
-			b.until(`document.querySelectorAll('.fix').length === 0`)
+			b.run(chromedp.Click(".gain button"))
+			b.until(`document.querySelectorAll('.gain').length === 0`)
 			if after := b.value("out-cold-days"); after >= before {
 				t.Errorf("%v days with a cool use, before %v", after, before)
 			}
@@ -58,12 +58,12 @@ func TestFixes_OneUse(t *testing.T) {
 			b.run(chromedp.KeyEvent(kb.Enter))
 			b.until(`document.getElementById('use-try') !== null`)
 			b.run(centred("#use-try"), chromedp.Click("#use-try"))
-			b.until(`document.querySelectorAll('#uses .fix').length > 2`)
+			b.until(`document.querySelectorAll('#uses .gain').length > 2`)
 			b.frame()
 			b.shot("fixes-use-" + s.name)
 			b.clean()
-			b.run(chromedp.Click("#uses .fix button"))
-			b.until(`document.querySelectorAll('#uses .fix').length === 0`)
+			b.run(chromedp.Click("#uses .gain button"))
+			b.until(`document.querySelectorAll('#uses .gain').length === 0`)
 			left := ""
 			b.eval(`document.getElementById('uses').textContent`, &left)
 			if b.value("out-cold-days") < 0 || strings.Contains(left, "What keeps") {

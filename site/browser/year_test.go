@@ -50,7 +50,7 @@ func TestYear_Shown(t *testing.T) {
 				t.Errorf("the day says %q", text)
 			}
 			b.run(centred("#use-try"), chromedp.Click("#use-try"))
-			b.until(`document.querySelectorAll('#day-uses .fix').length > 2`)
+			b.until(`document.querySelectorAll('#day-uses .gain').length > 2`)
 			b.frame()
 			b.shot("year-day-" + s.name)
 			b.axe("shown")
@@ -119,7 +119,7 @@ func TestSizes_Tried(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&backup=1500-1800")
 			b.run(place("advice"), chromedp.Click("#elements-button", chromedp.ByQuery))
-			b.until(`document.querySelectorAll('#elements tr').length > 3`)
+			b.until(`document.querySelectorAll('.gain').length > 2 && document.getElementById('fold-elements') !== null`)
 			b.run(place("advice"), chromedp.Click("#elements-button", chromedp.ByQuery)) // stop
 			b.run(centred("#sizes-button"), chromedp.Click("#sizes-button", chromedp.ByQuery))
 			b.until(`document.querySelectorAll('#sizes tr').length > 3`)
@@ -164,14 +164,23 @@ func TestWays_Tried(t *testing.T) {
 		}
 		b.run(chromedp.Sleep(time.Second))
 	}
-	rows := ""
+	var bars int
+	b.eval(`document.querySelectorAll('.gain .gain-bar path[d^="M50 1"]').length`, &bars)
+	b.run(centred("#fold-ways"), chromedp.Click("#fold-ways", chromedp.ByQuery))
+	b.until(`document.getElementById('ways') !== null`)
+	rows, listed := "", 0
 	b.eval(`document.getElementById('ways').innerText`, &rows)
+	b.eval(`document.querySelectorAll('#ways tr:not(:first-child)').length`, &listed)
+	if bars < listed || listed < 4 {
+		t.Errorf("%d bars, %d rows", bars, listed)
+	}
 	for _, want := range []string{"One window", "With the sun", "Month by month", "Best over ten years"} {
 		if !strings.Contains(rows, want) {
 			t.Errorf("no %q in %q", want, rows)
 		}
 	}
-	b.run(chromedp.ScrollIntoView("#ways"))
+	b.run(chromedp.ScrollIntoView(".gain"))
+	b.frame()
 	b.shot("ways-phone")
 	b.axe("shown")
 	b.clean()

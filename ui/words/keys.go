@@ -177,8 +177,7 @@ const (
 	FixApply
 	FixesUse // args: clock time
 	FixesUseHelp
-	FixLess   // args: change, money, cool uses
-	FixMore   // as FixLess
+	GainCool  // args: cool uses
 	FixBrings // args: finding
 	FixesHelp
 	LandButton
