@@ -61,7 +61,7 @@ type Page struct {
 	HelpOf      string           // the field whose explanation is open
 	TableOpen   string           // the table that is shown beside its picture
 	AllLengths  bool             // the landscape shows the other lengths than at first
-	MonthRead   int              // the month that is read below the year, -1: the one that tells most
+	Reads       map[string]int   // items of charts that somebody chose to read
 	Panel       int              // open card, -1 none
 	entry       state.Entry      // whose group was opened
 	More        bool             // the open group shows all its fields
@@ -100,7 +100,7 @@ type Page struct {
 
 // NewPage returns a page that shows a store.
 func NewPage(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Theme: "auto", MonthRead: -1, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
+	return &Page{Store: s, View: v, Theme: "auto", Reads: map[string]int{}, Panel: -1, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
 }
 
 // Compute takes the frame that the templates read.

@@ -38,19 +38,8 @@ func (c *Yearly) monthsTitle() string {
 	return w.Text(words.MonthsNone)
 }
 
-// read is the month that is read.
-func (c *Yearly) read() int {
-	if c.Page.MonthRead >= 0 {
-		return c.Page.MonthRead
-	}
-	return c.telling()
-}
-
-func (c *Yearly) readMonth(by int) { c.Page.MonthRead = (c.read() + by + 12) % 12 }
-
-func (c *Yearly) monthSays() string {
+func (c *Yearly) monthSays(m int) string {
 	s, w := c.Page.Store, c.Page.View.Words
-	m := c.read()
 	f := &s.Results.Year.Month[m]
 	text := w.Text(words.MonthSays, w.Months[m], kWh(f.BoughtJ, 0), format.Money(f.Cost, s.Scenario.Currency), kWh(f.SunJ, 0), kWh(f.UnusedSunJ, 0))
 	if f.CoolUses > 0 {

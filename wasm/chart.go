@@ -123,6 +123,9 @@ func (a *app) showCharts() {
 				names := a.view.FlowNames(a.store)
 				a.charts.name(id, names[:])
 			}
+			if x, ok := a.page.ReadAt(id); ok && a.charts.mounted[id] {
+				a.charts.api.Call("mark", id, x)
+			}
 		}
 	}
 }

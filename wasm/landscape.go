@@ -3,6 +3,7 @@
 package main
 
 import (
+	"math"
 	"syscall/js"
 
 	"suncask/ui"
@@ -27,8 +28,8 @@ func (a *app) paintLandscape() {
 	}
 }
 
-// tapPicture takes the hours, or shows the day, at a tap on the landscape or the calendar;
-// false if it was elsewhere.
+// tapPicture takes the hours, shows the day or reads the item at a tap on the landscape, the
+// calendar or a chart; false if it was elsewhere.
 func (a *app) tapPicture(e js.Value) bool {
 	for _, p := range []struct {
 		id     string
@@ -43,6 +44,16 @@ func (a *app) tapPicture(e js.Value) bool {
 		k := p.wide / box.Get("width").Float()
 		p.tapped((e.Get("clientX").Float()-box.Get("left").Float())*k, (e.Get("clientY").Float()-box.Get("top").Float())*k)
 		a.render()
+		return true
+	}
+	for _, name := range ui.ReadCharts() {
+		if !a.charts.mounted[name] || !closest(e, "#"+name).Truthy() {
+			continue
+		}
+		if x := a.charts.api.Call("across", name, e.Get("clientX")).Float(); !math.IsNaN(x) {
+			a.page.ReadNear(name, x)
+			a.render()
+		}
 		return true
 	}
 	return false

@@ -203,3 +203,39 @@ func TestMeter_Fitted(t *testing.T) {
 	}
 	b.clean()
 }
+
+// A tap on a chart reads the item under the finger and marks it; the buttons read its neighbours.
+func TestReading_Tapped(t *testing.T) {
+	for _, s := range []screen{phone, wideDark} {
+		t.Run(s.name, func(t *testing.T) {
+			b := start(t, s)
+			b.open("#" + house)
+			b.run(place("year"))
+			for _, c := range []struct{ chart, month string }{{"year", "June"}, {"year", "November"}} {
+				b.until(`document.querySelector('#` + c.chart + ` .read-mark') !== null`)
+				at := map[string]float64{"June": 6, "November": 11}[c.month]
+				b.run(centred("#" + c.chart))
+				x, y := 0.0, 0.0
+				b.eval(`(() => { const box = document.querySelector('#`+c.chart+` .chart-box').getBoundingClientRect()
+					let x = box.left
+					while (suncaskCharts.across('`+c.chart+`', x) < `+strconv.FormatFloat(at, 'f', -1, 64)+`) x++
+					return x })()`, &x)
+				b.eval(`(() => { const box = document.querySelector('#`+c.chart+` .chart-box').getBoundingClientRect(); return (box.top + box.bottom) / 2 })()`, &y)
+				b.run(chromedp.MouseClickXY(x, y))
+				b.until(`document.getElementById('read-year-says').textContent.startsWith('` + c.month + `')`)
+				off := 0.0
+				b.eval(`document.querySelector('#`+c.chart+` .read-mark').getBoundingClientRect().left + 1 - `+strconv.FormatFloat(x, 'f', 2, 64), &off)
+				if math.Abs(off) > 2 {
+					t.Errorf("%s is marked %g px beside the tap", c.month, off)
+				}
+			}
+			b.run(chromedp.Click("#read-year-after", chromedp.ByQuery))
+			b.until(`document.getElementById('read-year-says').textContent.startsWith('December')`)
+			b.shot("read-year-" + s.name)
+			b.run(centred("#read-cash-before"), chromedp.Click("#read-cash-before", chromedp.ByQuery))
+			b.frame()
+			b.shot("read-cash-" + s.name)
+			b.clean()
+		})
+	}
+}

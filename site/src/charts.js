@@ -124,6 +124,25 @@ window.suncaskCharts = {
       series: [{ data, links: links.map(link => ({ source: names[link.source], target: names[link.target], value: link.value })) }]
     })
   },
+  // across is the value of a chart's horizontal axis under a pixel of the screen; NaN beside its plot.
+  across (name, clientX) {
+    const chart = charts[name]
+    const left = chart.drawn.getDom().getBoundingClientRect().left
+    return chart.drawn.convertFromPixel({ xAxisIndex: 0 }, clientX - left)
+  },
+  // mark stands a line at a value of the horizontal axis, behind nobody's finger.
+  mark (name, x) {
+    const chart = charts[name]
+    const box = chart.drawn.getDom()
+    let line = box.querySelector('.read-mark')
+    if (!line) {
+      line = document.createElement('div')
+      line.className = 'read-mark'
+      box.append(line)
+    }
+    chart.marked = x
+    line.style.left = chart.drawn.convertToPixel({ xAxisIndex: 0 }, x) + 'px'
+  },
   // points returns those of the lines as they are drawn, back in their axes' units; for tests.
   points (name) {
     const chart = charts[name]
@@ -141,6 +160,9 @@ window.suncaskCharts = {
 }
 
 window.addEventListener('resize', () => {
-  for (const chart of Object.values(charts)) chart.drawn.resize()
+  for (const [name, chart] of Object.entries(charts)) {
+    chart.drawn.resize()
+    if (chart.marked !== undefined) suncaskCharts.mark(name, chart.marked)
+  }
 })
 window.dispatchEvent(new Event('charts-ready'))

@@ -261,6 +261,11 @@ const (
 	LatestStart  // args: clock times: start, end, use
 	LatestNone   // args: clock time
 	TankReady    // args: showers
+	ReadBefore
+	ReadAfter
+	CashSays    // args: years, money, money
+	LengthSays  // args: hours, money, cool uses
+	ClimateSays // args: month, kWh/m2 a day, degC, degC
 	WaitName
 	WaitByTemp
 	WaitByUse
