@@ -1,6 +1,7 @@
 package simulate
 
 import (
+	"strconv"
 	"testing"
 
 	"suncask/engine/draw"
@@ -88,4 +89,52 @@ func BenchmarkPrepare(b *testing.B) {
 			p.setSun(func() {})
 		}
 	})
+}
+
+// Time grows with days and with uses, and no faster; nothing is allocated.
+func BenchmarkDays(b *testing.B) {
+	s := scenario.Defaults(scenario.LatestVersion)
+	p, err := Prepare(&s, nil, nil)
+	if err != nil {
+		b.Fatal(err)
+	}
+	ws := new(Workspace)
+	for _, days := range []int{10, 100, 365} {
+		b.Run(strconv.Itoa(days), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				r := p.start(s.Backup, ws)
+				p.timeline(s.Backup, ws)
+				var f Flows
+				for day := range days {
+					r.onDay(day)
+					r.run(&p.sun[day], p.Weather.ColdC[day], &f)
+				}
+			}
+			b.ReportMetric(float64(b.Elapsed().Microseconds())/float64(b.N*days), "us/day")
+		})
+	}
+}
+
+func BenchmarkUses(b *testing.B) {
+	s := scenario.Defaults(scenario.LatestVersion)
+	for _, uses := range []int{4, 16, 64} {
+		b.Run(strconv.Itoa(uses), func(b *testing.B) {
+			p, err := Prepare(&s, nil, nil)
+			if err != nil {
+				b.Fatal(err)
+			}
+			p.uses = nil
+			for i := range uses { // the same water in smaller parts
+				p.uses = append(p.uses, draw.Use{Minute: 360 + float64(i*900/uses), Litres: 192 / float64(uses), Flow: 8, TempC: s.ShowerC})
+			}
+			p.setSteps()
+			ws, y := new(Workspace), new(Year)
+			b.ReportAllocs()
+			for b.Loop() {
+				p.RunYear(s.Backup, ws, y)
+			}
+			b.ReportMetric(float64(b.Elapsed().Microseconds())/float64(b.N*uses), "us/use")
+		})
+	}
 }
