@@ -57,7 +57,7 @@ var panels = []panel{
 	{WeatherPanel, "place", words.PanelWeather, []scenario.FieldID{scenario.Place, scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
 	{HomePanel, "people", words.PanelHome, []scenario.FieldID{scenario.UsesFrom, scenario.People, scenario.Showers,
 		scenario.ShowerMinutes, scenario.ShowerFlow, scenario.ShowerC, scenario.PipeLitres}, []scenario.FieldID{scenario.MorningShowers, scenario.EveningShowers, scenario.MorningHands, scenario.MiddayDishes, scenario.EveningDishes, scenario.NightHands,
-		scenario.ValveC, scenario.MeterKWh}, state.Home},
+		scenario.ValveC, scenario.TapC, scenario.MeterKWh}, state.Home},
 	{RoofPanel, "roof", words.PanelRoof, []scenario.FieldID{scenario.Modules, scenario.ModuleW, scenario.TiltDeg, scenario.AzimuthDeg,
 		scenario.Modules2, scenario.Tilt2, scenario.Face2, scenario.Modules3, scenario.Tilt3, scenario.Face3,
 		scenario.Modules4, scenario.Tilt4, scenario.Face4}, []scenario.FieldID{scenario.MountBy, scenario.Horizon, scenario.SoilPct, scenario.ShadePct, scenario.MismatchPct, scenario.ConnectPct, scenario.FirstLightPct, scenario.PlatePct, scenario.DownPct, scenario.AgeYears}, state.Home},
@@ -69,7 +69,7 @@ var panels = []panel{
 	{TankPanel, "tank", words.PanelTank, []scenario.FieldID{scenario.TankLitres, scenario.SetC, scenario.SunLimitC, scenario.ElementW,
 		scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC},
 		[]scenario.FieldID{scenario.RoomBy, scenario.JacketOn, scenario.PipeLoss, scenario.ElementsBy, scenario.LowerPct, scenario.UpperPct, scenario.ReachPct, scenario.SunTankL, scenario.SunTankLoss, scenario.Stands, scenario.MixedLitres, scenario.WallOf,
-			scenario.Switching, scenario.DiffK, scenario.StatBy, scenario.CutOutC, scenario.CutBoth}, state.Home},
+			scenario.Switching, scenario.DiffK, scenario.StatBy, scenario.CutOutC, scenario.CutBoth, scenario.ReliefBar, scenario.SupplyBar, scenario.ExpandBy, scenario.VesselL}, state.Home},
 	{BackupPanel, "hours", words.PanelBackup, []scenario.FieldID{scenario.AcceptUses, scenario.RuleBy, scenario.KeepLitres},
 		[]scenario.FieldID{scenario.RescueLitres, scenario.HeatUp, scenario.OutFrom, scenario.OutTo, scenario.AwayDays, scenario.AwayFrom}, state.Home},
 	{PricesPanel, "prices", words.PanelPrices, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.LowPrice, scenario.LowFrom, scenario.LowTo, scenario.ModuleCost, scenario.FixedCost},
@@ -177,7 +177,7 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 	case id >= scenario.MorningHands && id <= scenario.NightHands, id == scenario.MeterKWh, id == scenario.People, id == scenario.Showers,
 		id == scenario.ShowerMinutes, id == scenario.ShowerFlow:
 		return s.Uses == scenario.Habits
-	case id == scenario.PipeLitres, id == scenario.ValveC:
+	case id == scenario.PipeLitres, id == scenario.ValveC, id == scenario.TapC:
 		return s.Uses != scenario.NoUses
 	case id == scenario.EveningC, id == scenario.MorningC, id == scenario.NightH:
 		return s.LossBy == scenario.LossOvernight
@@ -189,6 +189,8 @@ func shown(s *scenario.Scenario, id scenario.FieldID) bool {
 		return s.Elements.Upper()
 	case id == scenario.SunTankL, id == scenario.SunTankLoss:
 		return s.Elements == scenario.TwoTanks
+	case id == scenario.VesselL:
+		return s.ExpandBy == scenario.ExpandVessel
 	case id == scenario.Stages:
 		return s.Coupling == scenario.Staged
 	case id == scenario.RuleBy: // with elements apart each has its own

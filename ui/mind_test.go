@@ -6,9 +6,25 @@ import (
 
 	"suncask/engine/care"
 	"suncask/engine/plan"
+	"suncask/engine/scenario"
 	"suncask/ui/state"
 	"suncask/ui/view"
 )
+
+// What is known of the expansion stands under its fields: the vessel's box is there where a vessel
+// takes the water, with the finding that it is too small, and not else.
+func TestFindings_Vessel(t *testing.T) {
+	for link, want := range map[string]bool{"v=2&expand=vessel&relief=60&supply=35&vessel=2": true, "v=2&expand=valve&relief=60&supply=35&vessel=2": false} {
+		p := NewPage(state.Open(link), view.New())
+		p.Compute(nil)
+		p.More, p.Panel = true, slices.IndexFunc(panels, func(p panel) bool { return p.id == TankPanel })
+		rows := (&Card{Page: p}).rows()
+		at := slices.IndexFunc(rows, func(r row) bool { return r.id == scenario.VesselL })
+		if at >= 0 != want || want && (len(rows[at].findings) != 1 || rows[at].findings[0].Code != care.VesselSmall || rows[at].value != "2") {
+			t.Errorf("%s: row %d", link, at)
+		}
+	}
+}
 
 // Once both kinds of converter are compared the finding has its figures, also where both buy
 // nothing; nothing is asked again.

@@ -127,7 +127,7 @@ func TestPage_NodeBudget(t *testing.T) {
 // Each panel shows its fields with name, range and unit.
 func TestPanels_Rows(t *testing.T) {
 	seen := map[scenario.FieldID]bool{}
-	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged&exportfirst=50"} {
+	for _, link := range []string{"v=1&tank=200&modules2=2&modules3=1&modules4=1", "v=1&rule=sun&awaydays=5&elements=two&lossby=overnight&switching=cycle", "v=1&elements=tanks&couple=staged&exportfirst=50&expand=vessel"} {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
 			p.Panel, p.More = i, true
@@ -159,7 +159,8 @@ func TestPanels_Rows(t *testing.T) {
 
 // No text of any group has a hole where an argument should be.
 func TestPanels_WordsTakeTheirArguments(t *testing.T) {
-	for _, link := range []string{"", "v=1&backup=set-0200to1800&rule=sun&elements=two&couple=direct&modules=10&outfrom=228&outto=252&people=8", "v=1&modules=0"} {
+	for _, link := range []string{"", "v=1&backup=set-0200to1800&rule=sun&elements=two&couple=direct&modules=10&outfrom=228&outto=252&people=8", "v=1&modules=0",
+		"v=2&expand=vessel&relief=60&supply=35&vessel=10&tapc=38&set=42&suncap=42&soil=30"} {
 		p := NewPage(state.Open(link), view.New())
 		for i := range panels {
 			p.Panel, p.More = i, true

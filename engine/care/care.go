@@ -17,7 +17,7 @@ const (
 	// bacteria is left at the set point.
 	StoredBelow60 Code = iota
 	// StoredScalds: stored water can be hotter than may reach a tap. Args: hottest
-	// thermostat, limit, degC; seconds to a deep burn.
+	// thermostat, local limit, degC; seconds to a deep burn.
 	StoredScalds
 	// ValveTooHot: a mixing valve that lets through what scalds. Args: its setting, limit,
 	// degC.
@@ -34,7 +34,8 @@ const (
 	// FailedClosed: where the sun would bring the water, below boiling, if its thermostat
 	// stuck. Args: that temperature; of the cut-out, known or usual, degC.
 	FailedClosed
-	// Expands: water that a heat-up pushes out. Args: litres, hottest thermostat, degC.
+	// Expands: water that a heat-up pushes out, nobody knows where to. Args: litres, hottest
+	// thermostat, coldest water, degC.
 	Expands
 	// AboveLowVoltage: the strings can pass the voltage from which touching them counts as a
 	// danger. Args: volts at the coldest, bound, that temperature, degC.
@@ -138,6 +139,40 @@ const (
 	// PriceUnknown: no usual price of the country is known, and none was given. Args: the price
 	// that is reckoned with.
 	PriceUnknown
+	// StoredOverTap is StoredScalds where no table says how soon. Args: hottest thermostat,
+	// local limit, degC.
+	StoredOverTap
+	// ExpandsVessel is Expands where a vessel takes the water. Args: as Expands.
+	ExpandsVessel
+	// ExpandsValve: where a valve lets it out. Args: as Expands.
+	ExpandsValve
+	// ExpandsVent: where it rises in an open vent. Args: as Expands.
+	ExpandsVent
+	// ExpandsBack: where it goes back into the cold supply. Args: as Expands.
+	ExpandsBack
+	// ReliefUnknown: the relief valve's rating is not known, or where the water goes.
+	ReliefUnknown
+	// VesselSmall: an expansion vessel smaller than it needs to be. Args: its litres, least,
+	// what it has to take.
+	VesselSmall
+	// VesselNeeds: what one of unknown volume needs. Args: litres; cold pressure, relief
+	// valve's, bar.
+	VesselNeeds
+	// VesselOpen: whether one is large enough cannot be told.
+	VesselOpen
+	// SupplyNearRelief: cold pressure so near the relief valve's that this may drip. Args: both,
+	// bar.
+	SupplyNearRelief
+	// SupplyHigh: cold pressure for which many local rules want a reducer. Args: that, bound,
+	// bar.
+	SupplyHigh
+	// SupplyLow: cold pressure that gives small flows. Args: that, bound, bar.
+	SupplyLow
+	// CloudEdge: light at the edges of clouds brings more than a plate says. Args: watts then,
+	// on the plate of the element or stage; W/m2.
+	CloudEdge
+	// Soiled: dirt takes much of the light. Args: % of it, bound.
+	Soiled
 	codeCount
 )
 

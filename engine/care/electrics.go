@@ -95,12 +95,22 @@ func (l *findings) element(p *simulate.Prepared, w *simulate.Wiring, cold float6
 		if most := allowed(s.ElementW); w.FullW > most {
 			l.find(ElementOverload, Stop, scenario.ElementW, source, w.FullW, most)
 		}
+		l.cloudEdge(scenario.ElementW, w.EdgeW, s.ElementW)
 		return
 	}
 	for i, plate := range p.StageWatts() {
 		if most := allowed(plate); w.StageW[i] > most {
 			l.find(StageOverload, Stop, scenario.Stages, source+"; as if the switch stayed there", w.StageW[i], most, plate)
 		}
+		l.cloudEdge(scenario.Stages, w.EdgeStageW[i], plate)
+	}
+}
+
+// cloudEdge finds an element or a stage that takes more than its plate says for minutes, as
+// long as a cloud's edge passes.
+func (l *findings) cloudEdge(field scenario.FieldID, watts, plate float64) {
+	if watts > plate*(1+1e-9) {
+		l.find(CloudEdge, Note, field, "common practice, no source: 1250 W/m2 at the edges of clouds", watts, plate, simulate.CloudEdgeWm2)
 	}
 }
 

@@ -15,7 +15,14 @@ const (
 	turnedDeg = 120.0
 )
 
+// soiledPct is the share of the light above which dirt hides what modules can give (common
+// practice, no source).
+const soiledPct = 10.0
+
 func (l *findings) roof(p *simulate.Prepared) {
+	if s := &p.Scenario; s.SoilPct > soiledPct && s.AllModules() > 0 {
+		l.find(Soiled, Note, scenario.SoilPct, "common practice, no source", s.SoilPct, soiledPct)
+	}
 	lat := p.Weather.Place.LatDeg
 	if math.Abs(lat) < flatDeg {
 		return

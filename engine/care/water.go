@@ -10,7 +10,8 @@ import (
 
 const (
 	storeC = 60.0 // store at 60 degC or more
-	tapC   = 50.0 // above this at a tap a mixing valve is advised
+	// usualTapC is what may reach a tap where no other limit was given.
+	usualTapC = 50.0
 	// showerMoreK is how much warmer than the shower its own mixer wants the supply.
 	showerMoreK = 10.0
 	// atOnceC is where a second of water burns skin deeply.
@@ -53,40 +54,23 @@ func BurnSeconds(tempC float64) float64 {
 	return least
 }
 
-// densities of water at 1 atm, kg/m3 by degC (IAPWS, computed).
-var densities = [...][2]float64{{10, 999.702}, {20, 998.206}, {30, 995.652}, {40, 992.224}, {50, 988.047}, {60, 983.211}, {70, 977.779}, {80, 971.803}, {90, 965.319}}
+// hottestC is the hottest that thermostats and the weekly heat-up let water become, degC.
+func hottestC(s *scenario.Scenario) float64 { return math.Max(gridC(s), s.SunLimitC) }
 
-// Expansion is the share of a tank's water that heating from 10 degC pushes out.
-func Expansion(tempC float64) float64 {
-	for i := 1; i < len(densities); i++ {
-		a, b := densities[i-1], densities[i]
-		if tempC <= b[0] || i == len(densities)-1 {
-			d := a[1] + (b[1]-a[1])*(tempC-a[0])/(b[0]-a[0])
-			return math.Max(0, densities[0][1]/d-1)
-		}
+// gridC is the same by the grid alone.
+func gridC(s *scenario.Scenario) float64 {
+	if s.HeatUp == 1 {
+		return math.Max(s.SetC, scenario.HeatUpC)
 	}
-	return 0
+	return s.SetC
 }
 
 func (l *findings) water(p *simulate.Prepared) {
 	s := &p.Scenario
-	hottest := math.Max(s.SetC, s.SunLimitC)
 	if s.SetC < storeC {
 		l.find(StoredBelow60, Caution, scenario.SetC, "HSG274 Part 2 (2014): store at 60 degC or more (read on a secondary page)", s.SetC, storeC, simulate.DecimalMinutes(s.SetC))
 	}
-	if s.ValveC > tapC {
-		l.find(ValveTooHot, Caution, scenario.ValveC, "50 degC at the tap (AS/NZS 3500.4, from memory)", s.ValveC, tapC)
-	}
-	if least := s.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
-		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
-	}
-	if hottest > tapC && (s.ValveC == 0 || s.ValveC > tapC) {
-		if hottest >= atOnceC {
-			l.find(StoredScaldsAtOnce, Caution, scenario.SunLimitC, "Moritz & Henriques 1947 and public tables: at 70 degC under a second (from memory)", hottest, tapC)
-		} else {
-			l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, tapC, BurnSeconds(hottest))
-		}
-	}
+	l.scalds(s)
 	below, ahead := p.BelowElements()
 	if low := below + ahead; low > 0.02*p.Litres() {
 		severity := Note
@@ -106,7 +90,33 @@ func (l *findings) water(p *simulate.Prepared) {
 	}
 	l.stuck(p)
 	l.cutOut(p)
-	l.find(Expands, Note, scenario.TankLitres, "density of water at 1 atm (IAPWS, computed)", Expansion(hottest)*s.TankLitres, hottest)
+	l.pressure(p)
+}
+
+// scalds are findings about water too hot for skin, and its mixing valve.
+func (l *findings) scalds(s *scenario.Scenario) {
+	limit := "the local limit, as given"
+	if s.TapC == usualTapC {
+		limit = "50 degC at the tap (AS/NZS 3500.4, from memory)"
+	}
+	if s.ValveC > s.TapC {
+		l.find(ValveTooHot, Caution, scenario.ValveC, limit, s.ValveC, s.TapC)
+	}
+	if least := s.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
+		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
+	}
+	hottest := hottestC(s)
+	if hottest <= s.TapC || s.ValveC > 0 && s.ValveC <= s.TapC {
+		return
+	}
+	switch seconds := BurnSeconds(hottest); {
+	case hottest >= atOnceC:
+		l.find(StoredScaldsAtOnce, Caution, scenario.SunLimitC, "Moritz & Henriques 1947 and public tables: at 70 degC under a second (from memory)", hottest, s.TapC)
+	case math.IsInf(seconds, 1):
+		l.find(StoredOverTap, Caution, scenario.SunLimitC, limit, hottest, s.TapC)
+	default:
+		l.find(StoredScalds, Caution, scenario.SunLimitC, "published burn times: 60 degC 3 to 5 s, 55 degC 17 to 30 s, 49 degC 8 to 10 min (read on secondary pages)", hottest, s.TapC, seconds)
+	}
 }
 
 // elements are findings about their heights.
@@ -156,7 +166,7 @@ func (l *findings) cutOut(p *simulate.Prepared) {
 	if s.CutOutC == scenario.Unknown {
 		return
 	}
-	near := s.SetC
+	near := gridC(s)
 	if sun && s.CutBoth != scenario.CutNo {
 		near = math.Max(near, s.SunLimitC)
 	}

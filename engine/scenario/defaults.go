@@ -41,7 +41,7 @@ func first() Scenario {
 		OpenV: 37.2, MostV: 31.2, ShortA: 13.62, VoltPct: -0.27, CableM: 15, CableSize: 2,
 		ConverterLowV: 30, ConverterHighV: 450, ConverterW: 3000, ElementV: 230, SupplyV: 230,
 		ColdestC: -10, MaxSystemV: Unknown, MaxFuseA: Unknown, ConverterMaxV: 450, ConverterMaxA: Unknown, ConverterShortA: Unknown, ConverterPct: 96, ConverterStartW: 20,
-		BreakerA: Unknown, DesignPct: 125, TouchV: 120, DropPct: 3, CutOutC: Unknown, MixedL: Unknown, InsulationM: Unknown,
+		BreakerA: Unknown, DesignPct: 125, TouchV: 120, DropPct: 3, CutOutC: Unknown, ReliefBar: Unknown, SupplyBar: Unknown, VesselL: Unknown, TapC: 50, MixedL: Unknown, InsulationM: Unknown,
 		Price: 0.24, LowPrice: 0.15, Currency: "EUR", OtherKWh: 200, GridCO2: 166,
 		ModuleCost: 150, FixedCost: 900, TankCost: 900, ReplaceCost: 250, ReplaceYear: 12, UpkeepCost: 10, PriceRisePct: 2, DiscountPct: 3, HorizonYears: 30,
 		Backup:     Backup{Start: 15 * 60, End: 18 * 60},

@@ -47,6 +47,15 @@ const (
 	CutNo // only the grid
 )
 
+// Where the water goes that a heat-up pushes out.
+const (
+	ExpandUnknown int8 = iota
+	ExpandVessel
+	ExpandValve // the relief valve, or an expansion valve
+	ExpandVent  // an open vent to a cistern
+	ExpandBack  // back into the cold supply
+)
+
 // UsualCutOutC is a usual independent cut-out, degC, taken where none is known (common
 // practice, no source).
 const UsualCutOutC = 88.0

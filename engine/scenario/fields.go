@@ -143,6 +143,10 @@ const (
 	BreaksBy
 	CutOutC
 	CutBoth
+	ReliefBar
+	SupplyBar
+	ExpandBy
+	VesselL
 	SoilPct
 	ShadePct
 	MismatchPct
@@ -154,6 +158,7 @@ const (
 	MountBy
 	Insulation
 	ValveC
+	TapC
 	fieldCount
 
 	NoField FieldID = -1 // of problems that concern the link as a whole
@@ -194,6 +199,7 @@ const (
 	GramsPerKWh
 	Metre
 	KWhPerSquareMetre // a day
+	Bar               // over that of the air
 )
 
 // Kind of a field's value.
@@ -244,7 +250,7 @@ func (f *Field) Fine() bool {
 		return false
 	}
 	switch f.Unit {
-	case Litre, LitrePerMinute, Celsius, Kelvin, Metre, WattPerKelvin:
+	case Litre, LitrePerMinute, Celsius, Kelvin, Metre, WattPerKelvin, Bar:
 		return true
 	}
 	return false

@@ -268,6 +268,10 @@ type Scenario struct {
 	BreaksBy    int8    // what breaks the sun's circuit, BreaksUnknown and so on
 	CutOutC     float64 // of the independent cut-out; Unknown: UsualCutOutC
 	CutBoth     int8    // whether it breaks both supplies, 0: unknown, 1: yes, 2: no
+	ReliefBar   float64 // at which the tank's relief valve opens; Unknown
+	SupplyBar   float64 // of the cold water at rest; Unknown
+	ExpandBy    int8    // where heated water goes, ExpandUnknown and so on
+	VesselL     float64 // of the expansion vessel; Unknown
 	SoilPct     float64 // of the light, by dirt
 	ShadePct    float64 // of the light, by what the horizon does not show
 	MismatchPct float64
@@ -278,6 +282,7 @@ type Scenario struct {
 	Mount                            int8    // counts pv.Mounting
 	AgeYears                         int     // of the modules, see AgePctAYear
 	ValveC                           float64 // a thermostatic mixing valve lets no more through; 0: none
+	TapC                             float64 // hottest that the local code lets reach a tap
 	InsulationM                      float64 // measured between the strings and earth, megohm; Unknown: not measured
 
 	Known FieldSet // fields that somebody confirmed; the others are assumed

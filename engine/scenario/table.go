@@ -135,6 +135,10 @@ var fields = [fieldCount]Field{
 	{ID: BreaksBy, Key: "breaks", Kind: Choice, Max: 3, Step: 1, Choices: []string{"unknown", "stat", "contactor", "converter"}, at: func(s *Scenario) any { return &s.BreaksBy }},
 	{ID: CutOutC, Key: "cutout", Unit: Celsius, Min: 50, Max: 99, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.CutOutC }},
 	{ID: CutBoth, Key: "cutboth", Kind: Choice, Max: 2, Step: 1, Choices: []string{"unknown", "yes", "no"}, at: func(s *Scenario) any { return &s.CutBoth }},
+	{ID: ReliefBar, Key: "relief", Unit: Bar, Min: 1, Max: 12, Step: 0.1, Optional: true, at: func(s *Scenario) any { return &s.ReliefBar }},
+	{ID: SupplyBar, Key: "supply", Unit: Bar, Min: 0.1, Max: 12, Step: 0.1, Optional: true, at: func(s *Scenario) any { return &s.SupplyBar }},
+	{ID: ExpandBy, Key: "expand", Kind: Choice, Max: 4, Step: 1, Choices: []string{"unknown", "vessel", "valve", "vent", "back"}, at: func(s *Scenario) any { return &s.ExpandBy }},
+	{ID: VesselL, Key: "vessel", Unit: Litre, Min: 1, Max: 200, Step: 1, Optional: true, at: func(s *Scenario) any { return &s.VesselL }},
 	{ID: SoilPct, Key: "soil", Unit: Percent, Min: 0, Max: 50, Step: 0.5, at: func(s *Scenario) any { return &s.SoilPct }},
 	{ID: ShadePct, Key: "shade", Unit: Percent, Min: 0, Max: 80, Step: 0.5, at: func(s *Scenario) any { return &s.ShadePct }},
 	{ID: MismatchPct, Key: "mismatch", Unit: Percent, Min: 0, Max: 20, Step: 0.5, at: func(s *Scenario) any { return &s.MismatchPct }},
@@ -146,4 +150,5 @@ var fields = [fieldCount]Field{
 	{ID: MountBy, Key: "mount", Kind: Choice, Max: 2, Step: 1, Choices: []string{"rack", "close", "in"}, at: func(s *Scenario) any { return &s.Mount }},
 	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, Optional: true, at: func(s *Scenario) any { return &s.InsulationM }},
 	{ID: ValveC, Key: "valve", Unit: Celsius, Min: 0, Max: 70, Step: 1, at: func(s *Scenario) any { return &s.ValveC }},
+	{ID: TapC, Key: "tapc", Unit: Celsius, Min: 38, Max: 60, Step: 1, at: func(s *Scenario) any { return &s.TapC }},
 }

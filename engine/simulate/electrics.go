@@ -23,7 +23,11 @@ type Wiring struct {
 	StageW   []float64 // into each of the stages by itself then
 	OutV     float64   // at the element, with FullW
 	OutA     float64
-	DropPct  float64 // of the voltage, lost in the cable then
+	DropPct  float64 // of the voltage, lost in the cable in full sun, cells of 25 degC
+
+	// EdgeW and EdgeStageW are FullW and StageW in CloudEdgeWm2; none with a converter.
+	EdgeW      float64
+	EdgeStageW []float64
 }
 
 // Margins of Wiring: assumptions.
@@ -31,6 +35,10 @@ const (
 	ColdMarginK = 5.0
 	HotCellC    = 70.0
 )
+
+// CloudEdgeWm2 is what light reaches for minutes at the edges of clouds (common practice, no
+// source).
+const CloudEdgeWm2 = 1250.0
 
 // Wiring returns the figures of the strings; none without modules.
 func (p *Prepared) Wiring() Wiring {
@@ -68,16 +76,23 @@ func (p *Prepared) Wiring() Wiring {
 	}
 	full := into(p.strings(pv.StandardWm2, pv.StandardC))
 	w.FullV, w.FullA = full.Volts, full.Amps
+	if w.FullV > 0 {
+		w.DropPct = 100 * w.FullA * ohms / w.FullV
+	}
 	cold := p.strings(pv.StandardWm2, fullC)
 	w.FullW = into(cold).ElementW
 	w.OutV, w.OutA = math.Sqrt(w.FullW*p.ElementOhms()), math.Sqrt(w.FullW/p.ElementOhms())
+	if s.Coupling == scenario.Converter {
+		return w
+	}
+	edge := p.strings(CloudEdgeWm2, fullC)
+	w.EdgeW = into(edge).ElementW
 	if s.Coupling == scenario.Staged {
 		for _, stage := range p.chain.staged.Ohms {
-			w.StageW = append(w.StageW, pv.Direct{ElementOhms: stage, CableOhms: ohms}.Into(cold).ElementW)
+			straight := pv.Direct{ElementOhms: stage, CableOhms: ohms}
+			w.StageW = append(w.StageW, straight.Into(cold).ElementW)
+			w.EdgeStageW = append(w.EdgeStageW, straight.Into(edge).ElementW)
 		}
-	}
-	if w.FullV > 0 {
-		w.DropPct = 100 * w.FullA * ohms / w.FullV
 	}
 	return w
 }

@@ -65,3 +65,25 @@ func TestWiring_SixInSeries(t *testing.T) {
 		t.Errorf("%.3f V on hot cells, want %.3f", w.HotV, want)
 	}
 }
+
+// On an element of so little resistance that the strings work on the flat part of their curve, the
+// current follows the light, and power goes as its square: 1.25^2 at the edges of clouds, less
+// what the curve bends, 3 %. Near the open circuit it hardly changes.
+func TestWiring_CloudEdge_Analytic(t *testing.T) {
+	straight := func(modules int, watts float64) Wiring {
+		return prepared(t, func(s *scenario.Scenario) { s.Coupling, s.Modules, s.ElementW = scenario.Direct, modules, watts }).Wiring()
+	}
+	if w := straight(8, 3800); math.Abs(w.EdgeW/w.FullW-1.25*1.25) > 0.03*1.25*1.25 {
+		t.Errorf("flat: %.0f W, at clouds' edges %.0f", w.FullW, w.EdgeW)
+	}
+	if w := straight(4, 1000); w.EdgeW < w.FullW || w.EdgeW > 1.03*w.FullW {
+		t.Errorf("near open circuit: %.0f W, at clouds' edges %.0f", w.FullW, w.EdgeW)
+	}
+	w := prepared(t, func(s *scenario.Scenario) { s.Coupling, s.Modules, s.Stages = scenario.Staged, 8, "3800,200" }).Wiring()
+	if one := straight(8, 3800); len(w.EdgeStageW) != 2 || math.Abs(w.EdgeStageW[0]-one.EdgeW) > 1e-6 || w.EdgeStageW[1] < w.StageW[1] {
+		t.Errorf("stages %v, at clouds' edges %v", w.StageW, w.EdgeStageW)
+	}
+	if w := prepared(t, func(*scenario.Scenario) {}).Wiring(); w.EdgeW != 0 || w.EdgeStageW != nil {
+		t.Errorf("with a converter %g W", w.EdgeW)
+	}
+}

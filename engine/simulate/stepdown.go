@@ -8,12 +8,12 @@ import (
 // not where there is none, it is known that it only lowers, or the strings look like more than
 // the element's resistance even in the brightest light on the hottest cells.
 func (p *Prepared) StepsMatter() bool {
-	const brightWm2, hotC = 1250, 75 // at the edge of a cloud
+	const hotC = 75
 	if p.Scenario.Coupling != scenario.Converter || p.Scenario.ConverterSteps == scenario.StepsDown {
 		return false
 	}
 	c := p.chain.converter
-	bright := p.strings(brightWm2, hotC)
+	bright := p.strings(CloudEdgeWm2, hotC)
 	with := c.Into(bright)
 	c.OnlyDown = true
 	return len(bright) > 0 && c.Into(bright) != with

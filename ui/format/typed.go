@@ -15,6 +15,7 @@ var writtenUnits = map[scenario.Unit]map[string][2]float64{
 	scenario.Watt:             {"w": {1}, "watt": {1}, "watts": {1}, "kw": {1000}},
 	scenario.Metre:            {"m": {1}, "ft": {metresPerFoot}, "feet": {metresPerFoot}},
 	scenario.Volt:             {"v": {1}, "volt": {1}, "volts": {1}},
+	scenario.Bar:              {"bar": {1}, "bars": {1}, "psi": {barPerPsi}, "kpa": {0.01}},
 	scenario.Ampere:           {"a": {1}, "amp": {1}, "amps": {1}},
 	scenario.Minute:           {"min": {1}, "minutes": {1}, "minutos": {1}},
 	scenario.Hour:             {"h": {1}, "hours": {1}},

@@ -19,12 +19,13 @@ func SetCustomary(on bool) { customary = on }
 func Customary() bool { return customary }
 
 // What a metric unit is in US customary ones: NIST SP 811 (2008), appendix B.8, from
-// memory; the gallon, foot and mile are exact.
+// memory; the gallon, foot and mile are exact. A psi is 6894.757 Pa.
 const (
 	LitresPerGallon  = 3.785411784
 	metresPerFoot    = 0.3048
 	kilometrePerMile = 1.609344
 	btuPerHourOfW    = 3.412141633
+	barPerPsi        = 0.06894757
 	FahrenheitPerK   = 1.8
 	FahrenheitAtZero = 32
 )
@@ -43,6 +44,8 @@ func scale(u scenario.Unit) (factor, offset float64) {
 			return 1 / metresPerFoot, 0
 		case scenario.WattPerKelvin:
 			return btuPerHourOfW / FahrenheitPerK, 0
+		case scenario.Bar:
+			return 1 / barPerPsi, 0
 		}
 	}
 	return 1, 0

@@ -9,7 +9,7 @@ import (
 )
 
 // Conversions against NIST SP 811 (2008), appendix B.8 (from memory): 1 gal = 3.785412 L,
-// 1 ft = 0.3048 m, 1 mi = 1.609344 km, 1 Btu/h = 0.2930711 W, degF = 1.8 degC + 32.
+// 1 ft = 0.3048 m, 1 mi = 1.609344 km, 1 Btu/h = 0.2930711 W, 1 psi = 6894.757 Pa, degF = 1.8 degC + 32.
 func TestShown_NIST(t *testing.T) {
 	SetCustomary(true)
 	defer SetCustomary(false)
@@ -19,7 +19,7 @@ func TestShown_NIST(t *testing.T) {
 	}{
 		{scenario.Litre, 3.785412, 1}, {scenario.LitrePerMinute, 9.463529, 2.5}, {scenario.Metre, 0.3048, 1},
 		{scenario.Celsius, 60, 140}, {scenario.Celsius, -40, -40}, {scenario.Kelvin, 45, 81},
-		{scenario.WattPerKelvin, 0.2930711 * 1.8, 1}, {scenario.Watt, 400, 400},
+		{scenario.WattPerKelvin, 0.2930711 * 1.8, 1}, {scenario.Watt, 400, 400}, {scenario.Bar, 10.3421355, 150},
 	} {
 		if got := Shown(c.unit, c.metric); math.Abs(got-c.v) > 1e-6*math.Abs(c.v) {
 			t.Errorf("unit %d: %g is shown as %g, want %g", c.unit, c.metric, got, c.v)
@@ -84,5 +84,8 @@ func TestTaken_Refuses(t *testing.T) {
 	}
 	if v, p := Taken(tank, "40"); p != nil || v != 151.4 {
 		t.Errorf("40 gal: %g, %v; want 151.4 L", v, p)
+	}
+	if v, p := Taken(scenario.FieldOf(scenario.ReliefBar), "150"); p != nil || v != 10.34 {
+		t.Errorf("150 psi: %g, %v; want 10.34 bar", v, p)
 	}
 }

@@ -30,6 +30,7 @@ func (c *Catalogue) InCustomary() *Catalogue {
 	}
 	us.Units[scenario.WattPerKelvin] = "Btu/h a °F"
 	us.Units[scenario.Metre] = "ft"
+	us.Units[scenario.Bar] = "psi"
 	us.Units[scenario.Litre], us.Units[scenario.LitrePerMinute], us.Units[scenario.Kelvin] = "gal", "gal/min", "°F"
 	size := &us.Fields[scenario.CableSize]
 	for i, mm2 := range size.Choices {
@@ -49,6 +50,7 @@ var (
 	litreNumber   = regexp.MustCompile(`(\d+)([ \x{a0}])L\b`)
 	kelvinGiven   = regexp.MustCompile(`(%[\[\]\d.]*[sdf][ \x{a0}])K\b`)
 	litreGiven    = regexp.MustCompile(`((?:%[\[\]\d.]*[sdf][ \x{a0}])|, )L\b`)
+	barGiven      = regexp.MustCompile(`(%[\[\]\d.]*[sdf][ \x{a0}])bar\b`)
 	milesGiven    = regexp.MustCompile(`(%[\[\]\d.]*[sdf][ \x{a0}])km\b`)
 	celsius       = regexp.MustCompile(`°C`)
 )
@@ -66,6 +68,7 @@ func customaryText(text string) string {
 	convert(litreNumber, "gal", func(v float64) float64 { return math.Round(v / format.LitresPerGallon) }, 0)
 	text = kelvinGiven.ReplaceAllString(text, "${1}°F")
 	text = litreGiven.ReplaceAllString(text, "${1}gal")
+	text = barGiven.ReplaceAllString(text, "${1}psi")
 	text = milesGiven.ReplaceAllString(text, "${1}mi")
 	return celsius.ReplaceAllString(text, "°F")
 }

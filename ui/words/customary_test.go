@@ -14,7 +14,7 @@ import (
 
 // metric finds a unit that is not shown beside US customary ones. W/m2 and mm2 stay: light
 // and cables are given in them there too.
-var metric = regexp.MustCompile(`°C|(%[\[\]\d.]*[sdf]|\d|,)[ \x{a0}](L|K|m|km)($|\PL)|L/min|W/K|litr`)
+var metric = regexp.MustCompile(`°C|(%[\[\]\d.]*[sdf]|\d|,)[ \x{a0}](L|K|m|km|bar)($|\PL)|L/min|W/K|litr`)
 
 // No text in US customary units names a metric one, takes other arguments or is missing.
 func TestInCustomary_Whole(t *testing.T) {
@@ -70,7 +70,13 @@ func TestFinding_Customary(t *testing.T) {
 		care.BelowElement:          {"15 of 16 gal"},
 		care.ReadingsImpossible:    {"from 131 to 140 °F", "room of 149 °F"},
 		care.FailedClosed:          {"to 131 °F", "cut-out (140 °F"},
-		care.Expands:               {"to 140 °F", "by 15 gal"},
+		care.Expands:               {"to 140 °F", "by 15 gal", "from 149 to"},
+		care.ExpandsVessel:         {"from 149 to 140 °F", "by 15 gal"},
+		care.StoredOverTap:         {"of 131 °F", "of 140 °F"},
+		care.VesselSmall:           {"of 14 gal", "the 18 gal", "have 16 gal"},
+		care.VesselNeeds:           {"of 871 psi", "have 15 gal", "valve's 942 psi"},
+		care.SupplyNearRelief:      {"water's 798 psi", "valve's 870 psi"},
+		care.SupplyHigh:            {"has 798 psi", "above 870 psi"},
 		care.AboveLowVoltage:       {"(149 °F)", "reaches 55 V"},
 		care.ConverterUnderVoltage: {"give 55 V"},
 	} {
@@ -82,7 +88,7 @@ func TestFinding_Customary(t *testing.T) {
 		}
 	}
 	for _, code := range care.Codes() {
-		if text := us.Findings[code]; strings.Contains(text, "°F") || strings.Contains(text, "gal") {
+		if text := us.Findings[code]; strings.Contains(text, "°F") || strings.Contains(text, "gal") || strings.Contains(text, "psi") {
 			if int(code) >= len(argUnits) || argUnits[code] == [3]scenario.Unit{} {
 				t.Errorf("%q: its arguments are not converted", text)
 			}

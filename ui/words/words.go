@@ -90,7 +90,7 @@ var argUnits = [...][3]scenario.Unit{
 	care.BelowElement:       {scenario.Litre, scenario.Litre},
 	care.ReadingsImpossible: {scenario.Celsius, scenario.Celsius, scenario.Celsius},
 	care.FailedClosed:       {scenario.Celsius, scenario.Celsius},
-	care.Expands:            {scenario.Litre, scenario.Celsius},
+	care.Expands:            {scenario.Litre, scenario.Celsius, scenario.Celsius},
 	care.AboveLowVoltage:    {scenario.NoUnit, scenario.NoUnit, scenario.Celsius},
 	care.StoredScaldsAtOnce: {scenario.Celsius, scenario.Celsius},
 	care.StuckBoils:         {scenario.Celsius},
@@ -98,6 +98,16 @@ var argUnits = [...][3]scenario.Unit{
 	care.CutOutNear:         {scenario.Celsius, scenario.Celsius},
 	care.LabelImpossible:    {scenario.Litre, scenario.Litre, scenario.Litre},
 	care.BelowUpper:         {scenario.Litre, scenario.Litre},
+	care.StoredOverTap:      {scenario.Celsius, scenario.Celsius},
+	care.ExpandsVessel:      {scenario.Litre, scenario.Celsius, scenario.Celsius},
+	care.ExpandsValve:       {scenario.Litre, scenario.Celsius, scenario.Celsius},
+	care.ExpandsVent:        {scenario.Litre, scenario.Celsius, scenario.Celsius},
+	care.ExpandsBack:        {scenario.Litre, scenario.Celsius, scenario.Celsius},
+	care.VesselSmall:        {scenario.Litre, scenario.Litre, scenario.Litre},
+	care.VesselNeeds:        {scenario.Litre, scenario.Bar, scenario.Bar},
+	care.SupplyNearRelief:   {scenario.Bar, scenario.Bar},
+	care.SupplyHigh:         {scenario.Bar, scenario.Bar},
+	care.SupplyLow:          {scenario.Bar, scenario.Bar},
 }
 
 // argRounds are the directions in which findings' arguments are rounded: what something
@@ -106,7 +116,7 @@ var argRounds = [...][3]func(float64) float64{
 	care.StoredScalds:          {math.Ceil, nil, math.Floor},
 	care.StoredScaldsAtOnce:    {math.Ceil},
 	care.FailedClosed:          {math.Ceil},
-	care.Expands:               {math.Ceil},
+	care.Expands:               {math.Ceil, math.Ceil, math.Floor},
 	care.AboveLowVoltage:       {math.Ceil, math.Floor, math.Floor},
 	care.ConverterOverVoltage:  {math.Ceil, math.Floor},
 	care.ConverterUnderVoltage: {math.Floor, math.Ceil},
@@ -129,6 +139,18 @@ var argRounds = [...][3]func(float64) float64{
 	care.ModuleFuseUnknown:     {math.Ceil},
 	care.ConverterShort:        {math.Ceil, math.Floor},
 	care.ConverterCurrent:      {math.Ceil, math.Floor},
+	care.StoredOverTap:         {math.Ceil},
+	care.ExpandsVessel:         {math.Ceil, math.Ceil, math.Floor},
+	care.ExpandsValve:          {math.Ceil, math.Ceil, math.Floor},
+	care.ExpandsVent:           {math.Ceil, math.Ceil, math.Floor},
+	care.ExpandsBack:           {math.Ceil, math.Ceil, math.Floor},
+	care.VesselSmall:           {math.Floor, math.Ceil, math.Ceil},
+	care.VesselNeeds:           {math.Ceil, math.Ceil, math.Floor},
+	care.SupplyNearRelief:      {math.Ceil, math.Floor},
+	care.SupplyHigh:            {math.Ceil, math.Floor},
+	care.SupplyLow:             {math.Floor, math.Ceil},
+	care.CloudEdge:             {math.Ceil, math.Floor},
+	care.Soiled:                {math.Ceil, math.Floor},
 }
 
 // rounded rounds to decimals in a direction, nil for the nearest.

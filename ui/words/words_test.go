@@ -38,7 +38,7 @@ func complete(t *testing.T, c *Catalogue) {
 			t.Errorf("problem %d: %q", code, text)
 		}
 	}
-	plain := map[care.Code]bool{care.CutOutUnknown: true, care.CutOutNotSun: true, care.TwoSupplies: true, care.StepDownOpen: true} // without numbers
+	plain := map[care.Code]bool{care.CutOutUnknown: true, care.CutOutNotSun: true, care.TwoSupplies: true, care.StepDownOpen: true, care.ReliefUnknown: true, care.VesselOpen: true} // without numbers
 	for _, code := range care.Codes() {
 		if text := c.Finding(care.Finding{Code: code, Args: [3]float64{55, 60, 65}}); text == "" || strings.Contains(text, "55") == plain[code] || strings.Contains(text, "%!") {
 			t.Errorf("finding %d: %q", code, text)
@@ -146,6 +146,12 @@ func TestFinding_Rounds(t *testing.T) {
 		{care.Finding{Code: care.InsulationLow, Args: [3]float64{0.996, 1, 500}}, []string{"0.99 megohm"}},
 		{care.Finding{Code: care.GridStuck, Args: [3]float64{3.59, 88}}, []string{"3.5 h"}},
 		{care.Finding{Code: care.StoredScalds, Args: [3]float64{65.2, 50, 1.96}}, []string{"66 °C", "within 1.9 s"}},
+		{care.Finding{Code: care.VesselSmall, Args: [3]float64{21.4, 21.46, 6.37}}, []string{"vessel of 21 L", "22 L at least", "the 6.4 L"}},
+		{care.Finding{Code: care.VesselNeeds, Args: [3]float64{21.46, 3.5, 6}}, []string{"3.5 bar", "22 L at least", "6 bar"}},
+		{care.Finding{Code: care.SupplyNearRelief, Args: [3]float64{4.81, 6}}, []string{"water's 4.9 bar", "valve's 6 bar"}},
+		{care.Finding{Code: care.SupplyLow, Args: [3]float64{0.9, 1}}, []string{"has 0.90 bar", "below 1 bar"}},
+		{care.Finding{Code: care.CloudEdge, Args: [3]float64{2500.3, 2000, 1250}}, []string{"1250 W/m²", "of 2000 W then takes 2501 W"}},
+		{care.Finding{Code: care.Soiled, Args: [3]float64{10.5, 10}}, []string{"takes 11 %", "more than 10 %"}},
 	} {
 		text := c.Finding(f.finding)
 		for _, want := range f.want {
