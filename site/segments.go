@@ -21,8 +21,8 @@ type segment struct {
 	data []byte
 }
 
-// join rewrites the program with few long data segments. The Go linker begins a new one
-// after every few zeros, some 80,000.
+// join rewrites the program with few long data segments, and without the lines of its code.
+// The Go linker begins a new segment after every few zeros, some 80,000.
 func join() error {
 	path := filepath.Join(dist, "suncask.wasm")
 	module, err := os.ReadFile(path)
@@ -30,6 +30,9 @@ func join() error {
 		return err
 	}
 	module, err = joined(module)
+	if err == nil {
+		err = unline(module)
+	}
 	if err != nil {
 		return fmt.Errorf("%s: %w", path, err)
 	}
