@@ -213,6 +213,13 @@ func Findings(p *simulate.Prepared) []Finding {
 	return l
 }
 
+// Electric returns what to mind of grid, strings, coupling and switches alone.
+func Electric(p *simulate.Prepared) []Finding {
+	var l findings
+	l.electrics(p)
+	return l
+}
+
 // OfYears returns what only other years than the house's own show: bothKWh are bought in a year
 // if the converter raises and lowers the voltage, downKWh if it only lowers it, see
 // simulate.Prepared.OnlyDown; NaN while they are not simulated.

@@ -48,6 +48,15 @@ func FusesNeeded(strings int, shortA, moduleFuseA float64) bool {
 // label's is not known (common practice, no source).
 const moduleFuse = 1.5
 
+// ModuleFuse is what a house's modules bear as a series fuse, A: their label's, else a usual
+// share of their short circuit.
+func ModuleFuse(s *scenario.Scenario) (amps float64, known bool) {
+	if s.MaxFuseA == scenario.Unknown {
+		return moduleFuse * s.ShortA, false
+	}
+	return s.MaxFuseA, true
+}
+
 // ColdOpenV is a string's highest voltage: Voc (1 + beta (T - 25)) of each module (rule
 // of IEC 62548; read in a guide of it).
 func ColdOpenV(modules int, openV, voltagePerK, coldC float64) float64 {
@@ -91,9 +100,8 @@ func (l *findings) strings(s *scenario.Scenario, w *simulate.Wiring, cold float6
 // fuses are findings about strings side by side.
 func (l *findings) fuses(s *scenario.Scenario, w *simulate.Wiring) {
 	const source = "IEC 62548 (read in a trade guide of it)"
-	bears, known := s.MaxFuseA, s.MaxFuseA != scenario.Unknown
+	bears, known := ModuleFuse(s)
 	if !known {
-		bears = moduleFuse * s.ShortA
 		if w.Strings > 1 {
 			severity := Caution
 			if w.Strings > 2 {

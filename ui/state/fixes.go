@@ -26,28 +26,39 @@ func (s *Store) Apply(f *plan.Fix) {
 }
 
 // Numbers of a fix, then of each caution that it brings.
-const fixNumbers, bringNumbers = 8, 6
+const fixNumbers, findingNumbers = 8, 6
 
 // fixPart writes a fix.
 func fixPart(f *plan.Fix) Part {
 	n := []float64{float64(f.Change), float64(f.Field), f.Saves, f.Invest, f.Worth, float64(f.Year.CoolUses), f.Year.Cost, float64(f.Presses)}
-	for _, b := range f.Brings {
-		n = append(n, float64(b.Code), float64(b.Severity), float64(b.Field), b.Args[0], b.Args[1], b.Args[2])
+	return Part{Steps: 1, Link: scenario.Encode(&f.To), Numbers: appendFindings(n, f.Brings)}
+}
+
+// appendFindings writes findings behind other numbers, but for their sources.
+func appendFindings(n []float64, list []care.Finding) []float64 {
+	for _, f := range list {
+		n = append(n, float64(f.Code), float64(f.Severity), float64(f.Field), f.Args[0], f.Args[1], f.Args[2])
 	}
-	return Part{Steps: 1, Link: scenario.Encode(&f.To), Numbers: n}
+	return n
+}
+
+// readFindings is the reverse of appendFindings; ok is false where numbers are missing.
+func readFindings(n []float64) (list []care.Finding, ok bool) {
+	for ; len(n) >= findingNumbers; n = n[findingNumbers:] {
+		list = append(list, care.Finding{Code: care.Code(n[0]), Severity: care.Severity(n[1]), Field: scenario.FieldID(n[2]), Args: [3]float64{n[3], n[4], n[5]}})
+	}
+	return list, len(n) == 0
 }
 
 // readFix is the reverse of fixPart.
 func readFix(p Part) (f plan.Fix, ok bool) {
 	n := p.Numbers
-	if len(n) < fixNumbers || (len(n)-fixNumbers)%bringNumbers != 0 {
+	if len(n) < fixNumbers {
 		return f, false
 	}
 	f = plan.Fix{Change: plan.Change(n[0]), Field: scenario.FieldID(n[1]), Saves: n[2], Invest: n[3], Worth: n[4],
 		Year: simulate.Flows{CoolUses: int32(n[5]), Cost: n[6]}, Presses: int(n[7])}
 	f.To, _ = scenario.Decode(p.Link)
-	for n = n[fixNumbers:]; len(n) > 0; n = n[bringNumbers:] {
-		f.Brings = append(f.Brings, care.Finding{Code: care.Code(n[0]), Severity: care.Severity(n[1]), Field: scenario.FieldID(n[2]), Args: [3]float64{n[3], n[4], n[5]}})
-	}
-	return f, true
+	f.Brings, ok = readFindings(n[fixNumbers:])
+	return f, ok
 }

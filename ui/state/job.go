@@ -10,6 +10,7 @@ import (
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
+	"suncask/engine/visit"
 	"suncask/ui/landscape"
 )
 
@@ -28,6 +29,7 @@ const (
 	FixesJob                // plan.Fixes
 	AheadJob                // the places of the held grip, which stands behind the link
 	StepsJob                // the years with both kinds of converter, see simulate.Prepared.OnlyDown
+	WiringsJob              // visit.Wirings
 	JobCount
 )
 
@@ -81,6 +83,12 @@ func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[P
 			if down := p.OnlyDown(); down != nil {
 				both := p.BoughtJ(s.Backup) / simulate.JPerKWh
 				yield(Part{Steps: 2, Numbers: []float64{both, down.BoughtJ(s.Backup) / simulate.JPerKWh}})
+			}
+		case WiringsJob:
+			for w := range visit.Wirings(p, file) {
+				if !yield(wiringPart(w)) {
+					return
+				}
 			}
 		case LengthsJob:
 			for l := range plan.Lengths(p) {
@@ -191,6 +199,7 @@ type task struct {
 	best    *Better
 	fixes   []plan.Fix
 	bought  Bought
+	wirings []visit.Wiring
 }
 
 // Better is what a search for the best hours came to.
@@ -211,7 +220,7 @@ type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 // not count.
 func about(j Job, s scenario.Scenario) scenario.Scenario {
 	s.Month, s.Sky, s.Known = 0, 0, scenario.FieldSet{}
-	if j != YearsJob && j != FixesJob && j != StepsJob {
+	if j != YearsJob && j != FixesJob && j != StepsJob && j != WiringsJob {
 		s.Backup = scenario.Backup{Second: s.Backup.Second}
 	}
 	switch j {
@@ -221,6 +230,8 @@ func about(j Job, s scenario.Scenario) scenario.Scenario {
 		s.Backup = scenario.Backup{}
 	case ElementsJob:
 		s.ElementW = 0
+	case WiringsJob:
+		s.Coupling, s.InString = 0, 0
 	case SizesJob:
 		s.Modules, s.TankLitres, s.LossKWh, s.Coupling, s.InString = 0, 0, 0, 0, 0
 	}
@@ -265,6 +276,11 @@ func (s *Store) TakePart(j Job, p Part) bool {
 		if n := p.Numbers; len(n) == 4 {
 			w := plan.Window{Start: int(n[0]), Steps: int(n[1])}
 			t.best = &Better{w.Backup(s.Scenario.Backup.Second), n[2], int32(n[3])}
+		}
+	case WiringsJob:
+		if w, ok := readWiring(p); ok {
+			t.wirings = append(t.wirings, w)
+			slices.SortStableFunc(t.wirings, func(a, b visit.Wiring) int { return visit.Compare(&a, &b) })
 		}
 	case AheadJob:
 		s.takeAhead(p.Numbers)

@@ -54,6 +54,7 @@ func TestJobs_Taken(t *testing.T) {
 			}
 		case CurvesJob: // see TestCurves_Taken
 		case AheadJob: // see TestLookAhead_IsTheYearThere
+		case WiringsJob: // see TestWirings_Taken
 		case StepsJob:
 			both := s.Prepared.BoughtJ(s.Scenario.Backup) / simulate.JPerKWh
 			down := s.Prepared.OnlyDown().BoughtJ(s.Scenario.Backup) / simulate.JPerKWh

@@ -1,0 +1,63 @@
+package visit
+
+import (
+	"math"
+
+	"suncask/engine/care"
+	"suncask/engine/pv"
+	"suncask/engine/scenario"
+	"suncask/engine/simulate"
+)
+
+// Ratings are the least that what is fitted must be rated for. They name no product, and local
+// codes may ask for more.
+type Ratings struct {
+	Volts   float64 // at the coldest: modules, cables, connectors, switches, fuses, converter (rule of IEC 62548, see care.ColdOpenV)
+	DesignA float64 // of all strings: switches and the common cable, with Volts together (IEC 62548-1, from memory)
+	StringA float64 // that a string's own cable carries (the same)
+
+	Fused                bool      // the other strings can feed one of them more than its modules bear
+	FuseLeastA, FuseMostA float64   // of a string's fuse, see care.FuseWindow, and no more than the modules bear
+	FuseSizes            []float64 // rated currents within that, see care.FusesThatFit; none: no fuse fits, or the label's limit is not known
+
+	GridA           float64 // that the grid's circuit carries: I = V/R with the plate's +5 %
+	GridContinuousA float64 // where a code counts water heaters as continuous loads
+	ReliefW         float64 // of all that can heat at once: the relief valve's stated capacity
+}
+
+// continuous is what some codes add to the current of a load that stays on (from memory).
+const continuous = 1.25
+
+// RatingsOf are those of a prepared house.
+func RatingsOf(p *simulate.Prepared) Ratings {
+	s, w := &p.Scenario, p.Wiring()
+	r := Ratings{ReliefW: p.BackupW()}
+	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
+	r.GridA = s.SupplyV / least
+	r.GridContinuousA = continuous * r.GridA
+	if w.Strings == 0 {
+		return r
+	}
+	if s.ChangeBy == scenario.ChangeTwoElements {
+		r.ReliefW += w.FullW
+	} else {
+		r.ReliefW = math.Max(r.ReliefW, w.FullW)
+	}
+	factor := s.DesignPct / 100
+	r.Volts = care.ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
+	r.DesignA = factor * s.ShortA * float64(w.Strings)
+	r.StringA = factor * s.ShortA * math.Max(1, float64(w.Strings-1))
+	bears, known := care.ModuleFuse(s)
+	if r.Fused = care.FusesNeeded(w.Strings, s.ShortA, bears); r.Fused {
+		r.FuseLeastA, r.FuseMostA = care.FuseWindow(s.ShortA)
+		if !known { // its size waits for the label
+			return r
+		}
+		r.FuseMostA = math.Min(r.FuseMostA, bears)
+		r.FuseSizes = care.FusesThatFit(s.ShortA, bears)
+		for _, size := range r.FuseSizes {
+			r.StringA = size // with a fuse its cable carries the fuse's rating
+		}
+	}
+	return r
+}
