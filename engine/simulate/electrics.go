@@ -189,6 +189,18 @@ func (p *Prepared) Working(irradiance, cellC float64) (split pv.Split, fitOhms f
 	return p.chain.load(all), fitOhms
 }
 
+// Metered are all strings as a meter meets them in one light on all planes (W/m2) and a cell
+// temperature (degC): as old as they are, with nothing on them.
+func (p *Prepared) Metered(irradiance, cellC float64) pv.Strings {
+	return p.strings(irradiance*p.chain.losses.Age, cellC)
+}
+
+// Coupled is what becomes of the strings' power as they are coupled.
+func (p *Prepared) Coupled(s pv.Strings) pv.Split { return p.chain.load(s) }
+
+// CableOhms is the resistance of the cable between strings and tank, both ways.
+func (p *Prepared) CableOhms() float64 { return p.chain.direct.CableOhms }
+
 // IVCurve are points of the strings' common curve in one light, as Working.
 func (p *Prepared) IVCurve(irradiance, cellC float64, points int) (volts, amps []float64) {
 	all := p.strings(irradiance*p.chain.losses.Factor(), cellC)

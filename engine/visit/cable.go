@@ -1,14 +1,14 @@
 package visit
 
-import "suncask/engine/pv"
-
-// cableC is at what a loaded cable's resistance is taken, degC (common practice, no source).
-const cableC = 50.0
+import (
+	"suncask/engine/pv"
+	"suncask/engine/simulate"
+)
 
 // CableLossPct is what a copper cable of that length (m, one way) and cross-section (mm2, one of
 // pv.CableSizes) loses of the power at its start, %, at those volts and amps: 2 L r I/V.
 func CableLossPct(lengthM, mm2, volts, amps float64) float64 {
-	ohms, ok := pv.CableOhms(lengthM, mm2, cableC)
+	ohms, ok := pv.CableOhms(lengthM, mm2, simulate.CableC)
 	if !ok || volts <= 0 {
 		return 0
 	}

@@ -16,9 +16,9 @@ type Ratings struct {
 	DesignA float64 // of all strings: switches and the common cable, with Volts together (IEC 62548-1, from memory)
 	StringA float64 // that a string's own cable carries (the same)
 
-	Fused                bool      // the other strings can feed one of them more than its modules bear
+	Fused                 bool      // the other strings can feed one of them more than its modules bear
 	FuseLeastA, FuseMostA float64   // of a string's fuse, see care.FuseWindow, and no more than the modules bear
-	FuseSizes            []float64 // rated currents within that, see care.FusesThatFit; none: no fuse fits, or the label's limit is not known
+	FuseSizes             []float64 // rated currents within that, see care.FusesThatFit; none: no fuse fits, or the label's limit is not known
 
 	GridA           float64 // that the grid's circuit carries: I = V/R with the plate's +5 %
 	GridContinuousA float64 // where a code counts water heaters as continuous loads

@@ -93,7 +93,7 @@ func TestInsulation_Basis(t *testing.T) {
 
 func TestCable_Loss(t *testing.T) {
 	for _, r := range rows(t, "cable_loss", 1) {
-		ohms, _ := pv.CableOhms(r[0], r[1], cableC)
+		ohms, _ := pv.CableOhms(r[0], r[1], simulate.CableC)
 		if got := CableLossPct(r[0], r[1], r[2], r[3]); math.Abs(ohms-r[4]) > 1e-4 || math.Abs(got-r[5]) > 0.002 {
 			t.Errorf("%.4f ohm, %.3f %%; not %g, %g", ohms, got, r[4], r[5])
 		}

@@ -1,0 +1,96 @@
+package visit
+
+import "math"
+
+// Outcome is what a reading comes to. No outcome says that something is in order.
+type Outcome int8
+
+// Outcomes.
+const (
+	Within   Outcome = iota // what the model expects
+	Lower                   // than expected
+	Higher                  // than expected
+	NoJudge                 // cannot be judged in this light
+	Reversed                // do not connect
+)
+
+// Light below which currents and voltages are not judged, W/m2 (assumptions).
+const (
+	leastAmpsWm2  = 400.0
+	leastVoltsWm2 = 100.0
+)
+
+// The narrowest bands (assumptions).
+const (
+	leastVoltsBand = 0.03
+	leastAmpsBand  = 0.05
+)
+
+// JudgeReading compares a reading, V, A or W, with what is expected. off is by what share it lies below or
+// above, 0 where it is within or not judged.
+func JudgeReading(q Quantity, reading, expected float64, band Band, g Given) (o Outcome, off float64) {
+	switch {
+	case q.Volts() && reading < 0:
+		return Reversed, 0
+	case expected <= 0, q.Volts() && g.Wm2 < leastVoltsWm2, !q.Volts() && (g.Wm2 < leastAmpsWm2 || g.AmpsAreLight):
+		return NoJudge, 0
+	}
+	meter, least := meterVolts, leastVoltsBand
+	if !q.Volts() {
+		meter, least = math.Hypot(meterAmps, clampA/expected), leastAmpsBand
+		if q.Watts() {
+			meter = math.Hypot(meterVolts, meterAmps)
+		}
+	}
+	off = reading/expected - 1
+	switch below, above := math.Max(least, math.Hypot(band.Below, meter)), math.Max(least, math.Hypot(band.Above, meter)); {
+	case off < -below:
+		return Lower, -off
+	case off > above:
+		return Higher, off
+	}
+	return Within, 0
+}
+
+// Missing is what a string's open circuit looks like where it is lower than expected.
+type Missing struct {
+	Modules  int  // as if so many were missing or shorted
+	Reversed int  // or so many connected the wrong way round
+	Thirds   int  // as if so many thirds of a module were bypassed
+	Untold   bool // thirds cannot be told apart by this voltage
+}
+
+// MissingOf compares volts of a string of modules with what is expected: shares of its modules,
+// and thirds of one where the band lets them be told apart.
+func MissingOf(volts, expected float64, inString int, band Band) (m Missing) {
+	if expected <= 0 || inString == 0 || volts >= expected {
+		return m
+	}
+	half := math.Max(leastVoltsBand, math.Hypot(band.Below, meterVolts))
+	third := 1 / (3 * float64(inString))
+	m.Untold = third <= half
+	short := 1 - volts/expected
+	if short < third/2 || m.Untold && short < half {
+		return m
+	}
+	step := third
+	if m.Untold {
+		step *= 3
+	}
+	n := int(math.Round(short / step))
+	if math.Abs(short-float64(n)*step) > step/2 {
+		return m
+	}
+	if m.Untold {
+		n *= 3
+	}
+	if n%3 != 0 {
+		m.Thirds = n
+		return m
+	}
+	m.Modules = n / 3
+	if m.Modules%2 == 0 {
+		m.Reversed = m.Modules / 2
+	}
+	return m
+}
