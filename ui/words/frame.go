@@ -2,8 +2,9 @@
 
 package words
 
-// withFrame joins a language's texts of the page and of its frame.
-func withFrame(page, frame []string) []string {
+// joined are a language's texts of the page, of its frame and of the visit.
+func joined(page, frame, visit []string) []string {
 	all := append([]string(nil), page...)
-	return append(all, frame[frameKeys:]...)
+	all = append(all, frame[frameKeys:]...)
+	return append(all, visit[visitKeys:]...)
 }

@@ -111,5 +111,5 @@ const (
 	BandEnough
 	StripShowers
 	StripTurn
-	keyCount
+	visitKeys // those of keys_visit.go follow
 )
