@@ -37,22 +37,26 @@ tools() {
 }
 
 gen() {
-  rm -f ui/*_gen.go
-  go generate ./ui
-  # What the templates say over and over become calls of ui/nodes.go, smaller in WebAssembly.
-  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(1), Data: a} -> textNode(a)'
-  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(3), Namespace: n, Data: a, Attr: b} -> element(n, a, b)'
+  rm -f ui/*_gen.go ui/*/*_gen.go
+  go generate ./ui/...
+  # What the templates say over and over become calls of ui/nodes, smaller in WebAssembly.
+  sed -i 's|^import "reflect"$|&\nimport "suncask/ui/nodes"|' $(generated)
+  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(1), Data: a} -> nodes.Text(a)'
+  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(3), Namespace: n, Data: a, Attr: b} -> nodes.Element(n, a, b)'
   first='{Namespace: "", Key: a, Val: b}' calls='a, b'
-  rewrite "[]vugu.VGAttribute{$first} -> attrs($calls)"
+  rewrite "[]vugu.VGAttribute{$first} -> nodes.Attrs($calls)"
   for pair in 'c d' 'e f' 'g h' 'i j' 'k l'; do
     read -r key value <<<"$pair"
     first="$first, vugu.VGAttribute{Namespace: \"\", Key: $key, Val: $value}" calls="$calls, $key, $value"
-    rewrite "[]vugu.VGAttribute{$first} -> attrs($calls)"
+    rewrite "[]vugu.VGAttribute{$first} -> nodes.Attrs($calls)"
   done
-  rewrite 'append(vgn.DOMEventHandlerSpecList, vugu.DOMEventHandlerSpec{EventType: a, Func: b}) -> handlers(vgn, a, b)'
+  rewrite 'append(vgn.DOMEventHandlerSpecList, vugu.DOMEventHandlerSpec{EventType: a, Func: b}) -> nodes.Handlers(vgn, a, b)'
 }
 
-rewrite() { gofmt -w -r "$1" ui/*_gen.go; }
+# generated lists what vugu made.
+generated() { find ui -name '*_gen.go'; }
+
+rewrite() { gofmt -w -r "$1" $(generated); }
 
 packages() {
   # A fresh install whenever the lock file is newer than what is there.
@@ -67,7 +71,7 @@ program() {
   # Packages that do not simulate are built without inlining: a twentieth smaller.
   cold=()
   for p in encoding/... reflect fmt net/... os time log html io/... internal/{poll,abi,runtime/atomic} syscall/... strings github.com/... \
-    suncask/wasm suncask/ui suncask/ui/{words,curve,view,state,format,landscape,skyline,calendar,dial} \
+    suncask/wasm suncask/ui suncask/ui/{page,nodes,parts,day,house,year,advice,sheets,words,curve,view,state,format,landscape,skyline,calendar,dial} \
     suncask/engine/{scenario,climate/hourly,climate,care,plan,finance,tariff,draw,explain}; do
     cold+=("-gcflags=$p=-l")
   done

@@ -21,6 +21,7 @@ import (
 
 	"suncask/ui"
 	"suncask/ui/chart"
+	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/view"
 	"suncask/ui/words"
@@ -203,13 +204,13 @@ func prerender() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	page := ui.NewPage(state.Open(""), view.New())
-	if err := renderer.Render(env.RunBuild(page)); err != nil {
+	p := page.New(state.Open(""), view.New())
+	if err := renderer.Render(env.RunBuild(&ui.Root{Page: p})); err != nil {
 		return "", err
 	}
 	before, after, ok := strings.Cut(out.String(), ` id="strip">`)
 	if !ok {
 		return "", errors.New("the page has no strip")
 	}
-	return before + ` id="strip">` + chart.Sketch(page.View.Strip(page.Store)) + after, nil
+	return before + ` id="strip">` + chart.Sketch(p.View.Strip(p.Store)) + after, nil
 }

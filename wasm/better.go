@@ -5,7 +5,8 @@ package main
 import (
 	"syscall/js"
 
-	"suncask/ui"
+	"suncask/ui/house"
+	"suncask/ui/page"
 	"suncask/ui/state"
 )
 
@@ -39,7 +40,7 @@ func (r *rest) end(a *app) {
 // hours are known.
 func (a *app) askFixes() {
 	_, searching := a.store.Running(state.HoursJob)
-	if a.store.Entry != state.Home || a.page.Place != ui.AdvicePlace || searching {
+	if a.store.Entry != state.Home || a.page.Place != page.AdvicePlace || searching {
 		return
 	}
 	link := a.store.Link()
@@ -50,7 +51,7 @@ func (a *app) askFixes() {
 	if _, known := a.store.Fixes(); !known {
 		a.later(func() {
 			if a.store.Link() == link && a.store.Before == nil {
-				a.page.TryFixes()
+				a.Start(state.FixesJob, a.store.BeginJob(state.FixesJob))
 				a.render()
 			}
 		})
@@ -59,7 +60,7 @@ func (a *app) askFixes() {
 
 // askCurves lets a worker simulate the curves behind the sliders of the open card.
 func (a *app) askCurves() {
-	if len(a.page.Ranged()) == 0 {
+	if len(house.Ranged(a.page)) == 0 {
 		a.curves.end(a)
 		return
 	}
@@ -67,7 +68,7 @@ func (a *app) askCurves() {
 		if a.store.Before != nil {
 			return
 		}
-		if link, some := a.store.BeginCurves(a.page.Ranged()); some {
+		if link, some := a.store.BeginCurves(house.Ranged(a.page)); some {
 			a.Start(state.CurvesJob, link)
 		}
 	})

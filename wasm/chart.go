@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"suncask/engine/scenario"
+	"suncask/ui"
 	"suncask/ui/curve"
 	"suncask/ui/format"
 	"suncask/ui/view"
@@ -123,7 +124,7 @@ func (a *app) showCharts() {
 				names := a.view.FlowNames(a.store)
 				a.charts.name(id, names[:])
 			}
-			if x, ok := a.page.ReadAt(id); ok && a.charts.mounted[id] {
+			if x, ok := ui.ReadAt(a.page, id); ok && a.charts.mounted[id] {
 				a.charts.api.Call("mark", id, x)
 			}
 		}

@@ -5,7 +5,7 @@ package main
 import (
 	"syscall/js"
 
-	"suncask/ui"
+	"suncask/ui/page"
 )
 
 // listenDrafts keeps what is being typed until it is entered or left. A render in between
@@ -19,10 +19,10 @@ func (a *app) listenDrafts() {
 	})
 	a.on(d, "input", func(e js.Value) {
 		if box := e.Get("target"); isText(box) {
-			a.page.Draft = ui.Draft{Box: box.Get("id").String(), Text: box.Get("value").String()}
+			a.page.Draft = page.Draft{Box: box.Get("id").String(), Text: box.Get("value").String()}
 		}
 	})
-	d.Call("addEventListener", "change", a.guarded(func(js.Value) { a.page.Draft = ui.Draft{} }), true) // before the box's own
+	d.Call("addEventListener", "change", a.guarded(func(js.Value) { a.page.Draft = page.Draft{} }), true) // before the box's own
 	a.on(d, "focusout", func(e js.Value) {
 		box := e.Get("target")
 		if a.rendering { // a handler of vugu's would wait for the end of the render for ever

@@ -7,7 +7,10 @@ import (
 	"strings"
 	"syscall/js"
 
+	"suncask/engine/explain"
+	"suncask/ui/day"
 	"suncask/ui/dial"
+	"suncask/ui/house"
 	"suncask/ui/state"
 )
 
@@ -115,7 +118,7 @@ func (a *app) commit() {
 	moved := a.store.Moving
 	a.store.Commit()
 	if moved != 0 {
-		a.page.FollowUses(moved)
+		day.FollowUses(a.page, moved)
 		a.follow = a.document.Get("activeElement").Call("matches", ".drop-mark").Bool()
 	}
 	a.render()
@@ -274,7 +277,11 @@ func (a *app) onKey(e js.Value) {
 	}
 	if (e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool()) && strings.EqualFold(key, "z") && !closest(e, "input").Truthy() {
 		e.Call("preventDefault")
-		a.page.UndoKey(e.Get("shiftKey").Bool())
+		if e.Get("shiftKey").Bool() {
+			a.page.Redo()
+		} else {
+			a.page.Undo()
+		}
 		a.render()
 		return
 	}
@@ -339,10 +346,10 @@ func (a *app) onClick(e js.Value) {
 			a.store.Tap(minute)
 			a.render()
 		case dial.InHub(r):
-			a.page.ExplainDay()
+			a.page.Explain(explain.DayCost)
 			a.render()
 		case dial.InPool(r) && !closest(e, ".drop-mark").Truthy():
-			a.page.ShowTank(minute)
+			house.ShowTank(a.page, minute)
 			a.render()
 		}
 		return

@@ -7,7 +7,7 @@ import (
 	"strings"
 	"syscall/js"
 
-	"suncask/ui"
+	"suncask/ui/page"
 	"suncask/ui/state"
 )
 
@@ -18,12 +18,12 @@ const (
 )
 
 // Kept lists the houses that this device keeps, by name.
-func (a *app) Kept() (list []ui.Kept) {
+func (a *app) Kept() (list []page.Kept) {
 	a.storage(func(s js.Value) {
 		for i := range s.Get("length").Int() {
 			key := s.Call("key", i).String()
 			if name, ok := strings.CutPrefix(key, housePrefix); ok {
-				list = append(list, ui.Kept{Name: name, Link: s.Call("getItem", key).String()})
+				list = append(list, page.Kept{Name: name, Link: s.Call("getItem", key).String()})
 			}
 		}
 	})

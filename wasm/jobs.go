@@ -8,7 +8,7 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/plan"
-	"suncask/ui"
+	"suncask/ui/parts"
 	"suncask/ui/state"
 )
 
@@ -73,8 +73,8 @@ func (a *app) took(j state.Job, p state.Part) {
 		a.ended(j)
 		return
 	}
-	if status := a.document.Call("getElementById", ui.JobID(j)+"-status"); status.Truthy() {
-		status.Set("textContent", a.page.JobStatus(j))
+	if status := a.document.Call("getElementById", parts.JobID(j)+"-status"); status.Truthy() {
+		status.Set("textContent", parts.JobStatus(a.page, j))
 	}
 	switch {
 	case j == state.AheadJob:

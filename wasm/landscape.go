@@ -7,8 +7,11 @@ import (
 	"syscall/js"
 
 	"suncask/ui"
+	"suncask/ui/advice"
 	"suncask/ui/calendar"
 	"suncask/ui/landscape"
+	"suncask/ui/page"
+	"suncask/ui/year"
 )
 
 // landMs is how far apart the landscape is drawn while it grows.
@@ -21,8 +24,8 @@ func (a *app) paintLandscape() {
 		return
 	}
 	a.landDrawn = now
-	for i, d := range a.page.LandPaths() {
-		if path := a.document.Call("getElementById", ui.LandID(i)); path.Truthy() {
+	for i, d := range advice.Shapes(a.page) {
+		if path := a.document.Call("getElementById", advice.ShapeID(i)); path.Truthy() {
 			path.Call("setAttribute", "d", d)
 		}
 	}
@@ -34,15 +37,15 @@ func (a *app) tapPicture(e js.Value) bool {
 	for _, p := range []struct {
 		id     string
 		wide   float64
-		tapped func(x, y float64)
-	}{{"#land", landscape.Width, a.page.LandTapped}, {"#calendar", calendar.Width, a.page.CalendarTapped}} {
+		tapped func(c *page.Page, x, y float64)
+	}{{"#land", landscape.Width, advice.LandTapped}, {"#calendar", calendar.Width, year.CalendarTapped}} {
 		at := closest(e, p.id)
 		if !at.Truthy() {
 			continue
 		}
 		box := at.Call("getBoundingClientRect")
 		k := p.wide / box.Get("width").Float()
-		p.tapped((e.Get("clientX").Float()-box.Get("left").Float())*k, (e.Get("clientY").Float()-box.Get("top").Float())*k)
+		p.tapped(a.page, (e.Get("clientX").Float()-box.Get("left").Float())*k, (e.Get("clientY").Float()-box.Get("top").Float())*k)
 		a.render()
 		return true
 	}
@@ -51,7 +54,7 @@ func (a *app) tapPicture(e js.Value) bool {
 			continue
 		}
 		if x := a.charts.api.Call("across", name, e.Get("clientX")).Float(); !math.IsNaN(x) {
-			a.page.ReadNear(name, x)
+			ui.ReadNear(a.page, name, x)
 			a.render()
 		}
 		return true

@@ -12,6 +12,7 @@ import (
 	"github.com/vugu/vugu/domrender"
 
 	"suncask/ui"
+	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/view"
 )
@@ -33,7 +34,7 @@ func main() {
 	a.openFirst()
 	a.store.Clock = a.zoneClock
 	a.view = view.New()
-	a.page = ui.NewPage(a.store, a.view)
+	a.page = page.New(a.store, a.view)
 	a.page.Host = a
 	a.page.Wide = a.columns()
 	a.page.Shared = a.shared
@@ -44,7 +45,7 @@ func main() {
 	a.pause()
 	a.view.Frame(a.store) // what is slow at first, each in a turn of its own
 	a.pause()
-	a.page.Compute(nil)
+	a.page.Compute()
 	a.pause()
 	a.toReveal = a.guarded(func(js.Value) {
 		if open := a.document.Call("querySelector", ".drop-mark.open"); a.follow && open.Truthy() {
@@ -66,14 +67,15 @@ func main() {
 	if err != nil {
 		panic("wasm: " + err.Error())
 	}
+	root := &ui.Root{Page: a.page}
 	for ok := true; ok; ok = renderer.EventWait() {
 		if a.pointer.active || a.keyed || a.glide.on {
 			continue // a gesture ends with a render of its own
 		}
-		page := build.RunBuild(a.page)
+		built := build.RunBuild(root)
 		a.pause()
 		a.rendering = true
-		if err := renderer.Render(page); err != nil {
+		if err := renderer.Render(built); err != nil {
 			panic("wasm: " + err.Error())
 		}
 		a.rendering = false
@@ -90,7 +92,7 @@ type app struct {
 	window, document js.Value
 	store            *state.Store
 	view             *view.View
-	page             *ui.Page
+	page             *page.Page
 	env              vugu.EventEnv
 	painter          *painter
 	charts           charts

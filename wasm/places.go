@@ -5,7 +5,7 @@ package main
 import (
 	"syscall/js"
 
-	"suncask/ui"
+	"suncask/ui/page"
 )
 
 // widths are the media queries of two and three columns; the stylesheet has the same.
@@ -36,7 +36,7 @@ func (a *app) listenPlaces() {
 	})
 	a.window.Get("history").Call("replaceState", a.here(), "") // the first entry
 	close := func() {
-		if a.page.Over != ui.NoSheet {
+		if a.page.Over != page.NoSheet {
 			a.page.CloseSheet()
 			a.render()
 		}
@@ -84,9 +84,9 @@ func (a *app) Went(top bool) {
 	switch {
 	case a.history != resting:
 		a.history = leavingOn
-	case !ours || sheet == ui.NoSheet:
+	case !ours || sheet == page.NoSheet:
 		a.enterHere()
-	case a.page.Over == ui.NoSheet && a.page.Place == place:
+	case a.page.Over == page.NoSheet && a.page.Place == place:
 		a.history = leaving
 		a.window.Get("history").Call("back")
 	default:
@@ -95,11 +95,11 @@ func (a *app) Went(top bool) {
 }
 
 // entryOf reads what here wrote; ours is false for anything else.
-func entryOf(state js.Value) (place ui.Place, sheet ui.Sheet, ours bool) {
+func entryOf(state js.Value) (place page.Place, sheet page.Sheet, ours bool) {
 	if !state.Truthy() || state.Get("place").Type() != js.TypeNumber {
 		return 0, 0, false
 	}
-	return ui.Place(state.Get("place").Int()), ui.Sheet(state.Get("sheet").Int()), true
+	return page.Place(state.Get("place").Int()), page.Sheet(state.Get("sheet").Int()), true
 }
 
 // enterHere makes what is shown an entry.

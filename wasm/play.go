@@ -2,7 +2,11 @@
 
 package main
 
-import "syscall/js"
+import (
+	"syscall/js"
+
+	"suncask/ui/house"
+)
 
 // tickMs is between two quarters of an hour of a day that is played.
 const tickMs = 150
@@ -11,7 +15,7 @@ const tickMs = 150
 func (a *app) Play() {
 	if !a.tick.Truthy() {
 		a.tick = a.guarded(func(js.Value) {
-			if a.page.Tick() {
+			if house.Tick(a.page) {
 				a.window.Call("setTimeout", a.tick, tickMs)
 			}
 			a.render()

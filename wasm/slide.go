@@ -2,7 +2,11 @@
 
 package main
 
-import "syscall/js"
+import (
+	"syscall/js"
+
+	"suncask/ui/day"
+)
 
 // slideMs is how long the dial takes to the hours that were found, showMs how long a grip
 // that shows itself is on its way, showAfterMs how long it waits for the sheet to go.
@@ -57,7 +61,7 @@ func (a *app) stillness() bool {
 // slide turns the dial to better hours before the page takes them.
 func (a *app) slide() {
 	take := func() {
-		a.page.Found()
+		day.Found(a.page)
 		a.render()
 	}
 	if !a.store.FoundAway() || a.stillness() {

@@ -8,6 +8,7 @@ import (
 	"github.com/vugu/vugu"
 
 	"suncask/ui"
+	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/view"
 )
@@ -70,15 +71,15 @@ const warmRuns = 40
 // rehearse does in a worker what the page is about to do for a link's house: the page then finds
 // that code compiled. It goes on until the years are hot.
 func rehearse(self js.Value, link string) {
-	page := ui.NewPage(state.Open(link), view.New())
+	p := page.New(state.Open(link), view.New())
 	env, err := vugu.NewBuildEnv()
 	if err != nil {
 		panic("wasm: " + err.Error())
 	}
-	env.RunBuild(page)
+	env.RunBuild(&ui.Root{Page: p})
 	self.Call("suncaskReady")
 	for range warmRuns {
-		page.Store.Rehearse()
+		p.Store.Rehearse()
 	}
 	self.Call("postMessage", map[string]any{"end": true})
 }

@@ -7,7 +7,7 @@ import (
 	"syscall/js"
 
 	"suncask/engine/climate"
-	"suncask/ui"
+	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/towns"
 	"suncask/ui/words"
@@ -162,7 +162,7 @@ func (a *app) closeOffers() {
 func (a *app) takeOffer(i int) {
 	o := a.offers.list[i]
 	a.closeOffers()
-	a.page.Draft = ui.Draft{} // no change of the box follows
+	a.page.Draft = page.Draft{} // no change of the box follows
 	a.page.TakePlace(o)
 	a.render()
 }
@@ -170,10 +170,10 @@ func (a *app) takeOffer(i int) {
 // fetchTowns fetches the list of towns, unless it is there or on its way, and reads it in
 // turns.
 func (a *app) fetchTowns() {
-	if a.page.Towns == ui.TownsComing || a.page.Towns == ui.TownsThere {
+	if a.page.Towns == page.TownsComing || a.page.Towns == page.TownsThere {
 		return
 	}
-	a.page.Towns = ui.TownsComing
+	a.page.Towns = page.TownsComing
 	var come, lost js.Func
 	release := func() { come.Release(); lost.Release() }
 	come = a.guarded(func(text js.Value) { release(); a.readTowns(text.String()) })
@@ -208,9 +208,9 @@ const townsMs = 6
 
 // townsEnded takes the list, nil where it could not be had.
 func (a *app) townsEnded(list *towns.List) {
-	a.page.Towns = ui.TownsAbsent
+	a.page.Towns = page.TownsAbsent
 	if list != nil {
-		a.page.Towns = ui.TownsThere
+		a.page.Towns = page.TownsThere
 		a.store.TakeTowns(list)
 	}
 	if a.page.Draft.Box == placeBox {

@@ -8,6 +8,8 @@ import (
 
 	"suncask/engine/climate"
 	"suncask/engine/climate/hourly"
+	"suncask/ui/house"
+	"suncask/ui/page"
 	"suncask/ui/state"
 )
 
@@ -33,7 +35,7 @@ func (a *app) listenFiles() {
 		}
 		e.Call("preventDefault")
 		if files := e.Get("dataTransfer").Get("files"); files.Get("length").Int() > 0 {
-			a.page.ShowWeather()
+			a.page.Show(page.WeatherPanel)
 			a.readFile(files.Index(0))
 		}
 	})
@@ -55,7 +57,7 @@ func (a *app) readFile(file js.Value) {
 	release := func() { next.Release(); piece.Release(); lost.Release() }
 	end := func(res *hourly.Result, err error) {
 		release()
-		a.page.FileEnded(res, err)
+		house.FileEnded(a.page, res, err)
 		if err == nil {
 			a.keepRecord(res.Record)
 		}
@@ -81,7 +83,7 @@ func (a *app) readFile(file js.Value) {
 		at += pieceBytes
 		a.page.FileReading = min(100, 100*at/max(1, size))
 		if status := a.document.Call("getElementById", "weather-status"); status.Truthy() {
-			status.Set("textContent", a.page.Reading())
+			status.Set("textContent", house.FileReading(a.page))
 		}
 		a.window.Call("setTimeout", next, 0)
 	})

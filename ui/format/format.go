@@ -109,5 +109,8 @@ func Parse(text string) (v float64, ok bool) {
 	return v, true
 }
 
+// Length writes a length of a picture.
+func Length(v float64) string { return strconv.FormatFloat(v, 'f', 1, 64) }
+
 // Exact writes v with all its digits, for scripts and tests.
 func Exact(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }

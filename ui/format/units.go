@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"suncask/engine/scenario"
+	"suncask/engine/simulate"
 )
 
 // customary tells whether lengths, volumes and temperatures are shown in US customary units.
@@ -152,3 +153,9 @@ func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
 	}
 	return f.Snap(metric), nil
 }
+
+// Degrees writes a temperature in whole degrees, without their unit.
+func Degrees(tempC float64) string { return In(scenario.Celsius, tempC, 0) }
+
+// KWh writes an energy in kWh, without their unit.
+func KWh(joules float64, decimals int) string { return Number(joules/simulate.JPerKWh, decimals) }

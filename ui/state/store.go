@@ -84,6 +84,7 @@ type Store struct {
 	hygiene memo[simulate.Hygiene]
 	boost   memo[simulate.Boost]
 	savings memo[plan.Savings]
+	water   memo[[2]float64]
 
 	calibration memo[calibrated]
 	replay      memo[*simulate.Day]
@@ -204,6 +205,7 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.hygiene.forget()
 	s.boost.forget()
 	s.savings.forget()
+	s.water.forget()
 	s.calibration.forget()
 	s.replay.forget()
 	s.simulateBare()

@@ -184,7 +184,7 @@ func (v *View) days(n int32) string {
 }
 
 func kWh(joules float64, decimals int) string {
-	return format.Number(joules/simulate.JPerKWh, decimals) + format.Space + "kWh"
+	return format.KWh(joules, decimals) + format.Space + "kWh"
 }
 
 // change says by how much a shown figure moved since the gesture or the last edit, in its

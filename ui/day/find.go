@@ -1,0 +1,79 @@
+package day
+
+import (
+	"math"
+
+	"suncask/engine/scenario"
+	"suncask/ui/dial"
+	"suncask/ui/format"
+	"suncask/ui/page"
+	"suncask/ui/state"
+	"suncask/ui/words"
+)
+
+func (c *Day) findHours() {
+	c.Page.FindNote = c.Page.T(words.Finding)
+	if c.Page.Host != nil {
+		c.Page.Host.Find()
+	}
+}
+
+// findName is what the main button says: to look for better hours, or, where they are known
+// already, what they would come to.
+func (c *Day) findName() string {
+	s, w := c.Page.Store, c.Page.View.Words
+	better, ok := s.Better()
+	if !ok || s.Before != nil {
+		return c.Page.T(words.FindHours)
+	}
+	now, accept := &s.Results.Year.Total, int32(s.Scenario.AcceptUses)
+	saved := format.Less(now.Cost, better.Cost, s.Scenario.Currency)
+	amount := format.Money(math.Abs(saved), s.Scenario.Currency)
+	hours := c.Page.View.Hours(dial.Window{Start: better.Backup.Start, End: better.Backup.End, AllDay: better.Backup.AllDay})
+	switch {
+	case now.CoolUses > accept && better.CoolUses == 0 && saved <= 0:
+		return w.Text(words.FindEvery, amount)
+	case now.CoolUses > accept && better.CoolUses == 0:
+		return w.Text(words.FindEveryLess, amount)
+	case now.CoolUses > accept && better.CoolUses < now.CoolUses && saved <= 0:
+		return w.Text(words.FindCool, better.CoolUses, amount)
+	case saved > 0 && better.CoolUses <= max(accept, now.CoolUses):
+		return w.Text(words.FindLess, hours, amount)
+	}
+	return c.Page.T(words.FindBest)
+}
+
+// sunWaits says that the modules wait while the grid has the element, and what changes it.
+func (c *Day) sunWaits() string {
+	s := c.Page.Store
+	waits := s.Results.Year.Total.DisplacedJ
+	if waits < page.MuchWaits || s.Scenario.Rule != scenario.WholeWindow || !state.Applies(&s.Scenario, scenario.RuleBy) {
+		return ""
+	}
+	return c.Page.View.Words.Text(words.SunWaits, format.KWh(waits, 0))
+}
+
+// Found ends the search for better hours and says what came of it.
+func Found(c *page.Page) {
+	f, ok := c.Store.EndFind()
+	s, w := &c.Store.Scenario, c.View.Words
+	hours := c.View.Hours(c.Store.Window(0))
+	switch {
+	case !ok:
+		c.FindNote = ""
+		return
+	case !f.Kept && f.Took:
+		c.FindNote = w.Text(words.FoundFewest, hours, s.AcceptUses, f.CoolUses)
+		return
+	case !f.Took:
+		c.FindNote = c.T(words.FoundNone)
+		return
+	case f.Saved >= 0:
+		c.FindNote = w.Text(words.FoundLess, hours, format.Money(f.Saved, s.Currency))
+	default:
+		c.FindNote = w.Text(words.FoundKeeps, hours, f.CoolUses, f.Before, format.Money(-f.Saved, s.Currency))
+	}
+	if f.FlatFrom != f.FlatTo {
+		c.FindNote += " " + w.Text(words.FoundFlat, format.Clock(f.FlatFrom), format.Clock(f.FlatTo))
+	}
+}

@@ -1,0 +1,42 @@
+package ui
+
+import (
+	"suncask/engine/scenario"
+	"suncask/ui/format"
+	"suncask/ui/page"
+	"suncask/ui/words"
+)
+
+// house names whose house is shown.
+func (c *Root) house() string {
+	if c.Page.Store.Example() {
+		return c.Page.T(words.ExampleHouse)
+	}
+	return c.Page.T(words.YourHouse)
+}
+
+func (c *Root) houseLine() string {
+	if c.Page.Store.Example() {
+		return c.Page.T(words.ExampleMine)
+	}
+	s := &c.Page.Store.Scenario
+	p, _ := s.At()
+	f := scenario.FieldOf(scenario.TankLitres)
+	return p.Name + ", " + c.Page.View.Words.Text(words.HouseIn, format.Value(f, s.TankLitres), s.AllModules())
+}
+
+// change asks whose house it is, or opens the houses, from the header.
+func (c *Root) change() {
+	if c.Page.Store.Example() {
+		c.Page.AskMine()
+		return
+	}
+	c.Page.OpenSheet(page.HousesSheet)
+}
+
+func (c *Root) share() {
+	c.Page.Copied = false
+	if c.Page.Host != nil {
+		c.Page.LinkShown = c.Page.Host.Share(func() { c.Page.Copied = true })
+	}
+}

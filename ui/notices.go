@@ -1,0 +1,18 @@
+package ui
+
+// linkProblems are the sentences about a link's refused parts.
+func (c *Root) linkProblems() []string {
+	var list []string
+	for _, p := range c.Page.Store.LinkProblems {
+		list = append(list, c.Page.View.Words.Problem(p))
+	}
+	return list
+}
+
+func (c *Root) dismissProblems() { c.Page.Store.LinkProblems = nil }
+
+func (c *Root) update() {
+	if c.Page.Host != nil {
+		c.Page.Host.Update()
+	}
+}
