@@ -143,7 +143,7 @@ func (a *app) onDown(e js.Value) {
 		return
 	}
 	if button := closest(e, "[data-step]"); button.Truthy() {
-		a.repeat.start(a, button)
+		a.repeat.start(a, button, e)
 		return
 	}
 	h, ok := handleOf(e)
@@ -184,6 +184,10 @@ func (p *pointer) polar() (minute, r float64) {
 }
 
 func (a *app) onMove(e js.Value) {
+	if a.repeat.strays(e) {
+		a.cancel()
+		return
+	}
 	if !a.pointer.active || e.Get("pointerId").Int() != a.pointer.id {
 		return
 	}
@@ -254,6 +258,7 @@ func (a *app) onUp(e js.Value) {
 
 // cancel restores what was before the gesture.
 func (a *app) cancel() {
+	a.keyed = false // nothing is to be kept
 	a.repeat.stop(a)
 	a.pointer.active = false
 	a.store.Cancel()

@@ -108,6 +108,7 @@ type app struct {
 	offers           offers
 	findOn           js.Func
 	glide            glide
+	held             held
 	stops            [state.JobCount]func() // end jobs that are on their way, nil of others
 	landDrawn        float64                // when a landscape that grows was drawn, ms
 	reading          int                    // counts weather files, so that a newer one ends an older

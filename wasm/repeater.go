@@ -3,6 +3,7 @@
 package main
 
 import (
+	"math"
 	"syscall/js"
 )
 
@@ -11,14 +12,16 @@ import (
 type repeater struct {
 	on    bool
 	by    int
+	x, y  float64 // of the finger when it came down
 	timer js.Value
 	tick  js.Func
 }
 
 const pauseMs, everyMs = 450, 110
 
-func (r *repeater) start(a *app, button js.Value) {
+func (r *repeater) start(a *app, button, e js.Value) {
 	r.stop(a)
+	r.x, r.y = e.Get("clientX").Float(), e.Get("clientY").Float()
 	h, by := stepOf(button)
 	r.by = by
 	r.on = true
@@ -40,6 +43,11 @@ func (r *repeater) step(a *app, ms int) {
 	a.store.Preview(r.by)
 	a.askFrame()
 	r.timer = a.window.Call("setTimeout", r.tick, ms)
+}
+
+// strays tells whether the finger left the button to scroll the page.
+func (r *repeater) strays(e js.Value) bool {
+	return r.on && math.Hypot(e.Get("clientX").Float()-r.x, e.Get("clientY").Float()-r.y) > 2*strayPx
 }
 
 func (r *repeater) stop(a *app) {

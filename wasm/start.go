@@ -53,6 +53,7 @@ func (a *app) start() {
 	a.listenFiles()
 	a.listenDrafts()
 	a.listenPlaces()
+	a.listenRanges()
 	a.listenPlace()
 	a.listenSkyline()
 	a.charts.mount(a, "strip")
