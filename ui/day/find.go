@@ -38,14 +38,20 @@ func (c *Day) findName() string {
 	case now.CoolUses > accept && better.CoolUses < now.CoolUses && saved <= 0:
 		return w.Text(words.FindCool, better.CoolUses, amount)
 	case saved > 0 && better.CoolUses <= max(accept, now.CoolUses):
+		if better.CoolUses > now.CoolUses {
+			return w.Text(words.FindLessCool, hours, amount, better.CoolUses)
+		}
 		return w.Text(words.FindLess, hours, amount)
 	}
 	return c.Page.T(words.FindBest)
 }
 
-// sunWaits says that the modules wait while the grid has the element, and what changes it.
+// sunWaits says that the day shown is worse than any of the year, else that the modules wait while the grid has the element, and what changes it.
 func (c *Day) sunWaits() string {
 	s := c.Page.Store
+	if day := &s.Results.Day.Flows; day.CoolUses > 0 && s.Results.Year.Total.CoolUses == 0 {
+		return c.Page.T(words.DayWorse)
+	}
 	waits := s.Results.Year.Total.DisplacedJ
 	if waits < page.MuchWaits || s.Scenario.Rule != scenario.WholeWindow || !state.Applies(&s.Scenario, scenario.RuleBy) {
 		return ""
@@ -58,6 +64,9 @@ func Found(c *page.Page) {
 	f, ok := c.Store.EndFind()
 	s, w := &c.Store.Scenario, c.View.Words
 	hours := c.View.Hours(c.Store.Window(0))
+	if was := c.Store.Reference(); was != nil { // as the figures say it
+		f.Saved = format.Less(was.Cost, c.Store.Results.Year.Total.Cost, s.Currency)
+	}
 	switch {
 	case !ok:
 		c.FindNote = ""
@@ -68,6 +77,8 @@ func Found(c *page.Page) {
 	case !f.Took:
 		c.FindNote = c.T(words.FoundNone)
 		return
+	case f.Saved >= 0 && f.CoolUses > f.Before:
+		c.FindNote = w.Text(words.FoundLessCool, hours, format.Money(f.Saved, s.Currency), f.CoolUses)
 	case f.Saved >= 0:
 		c.FindNote = w.Text(words.FoundLess, hours, format.Money(f.Saved, s.Currency))
 	default:

@@ -15,10 +15,10 @@ type firstLabel struct {
 }
 
 var firstLabels = []firstLabel{
-	{words.FirstPool, "196", "20", "104", "248", "34", "48", "M236 54L208 106"},
-	{words.FirstDrops, "276", "104", "84", "318", "118", "132", "M310 138L288 182"},
-	{words.FirstDrag, "0", "56", "126", "63", "70", "84", "M48 90L44 136"},
-	{words.FirstSun, "270", "238", "90", "315", "252", "266", "M296 272L284 284"},
+	{words.FirstPool, "186", "20", "124", "248", "34", "48", "M236 54L208 106"},
+	{words.FirstDrops, "250", "104", "110", "305", "118", "132", "M310 138L288 182"},
+	{words.FirstDrag, "0", "56", "176", "88", "70", "84", "M48 90L44 136"},
+	{words.FirstSun, "240", "238", "120", "300", "252", "266", "M296 272L284 284"},
 }
 
 // first is a line of a label's text.

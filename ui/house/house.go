@@ -36,8 +36,11 @@ func (c *House) class(i int) string {
 // turn opens a card, or closes it; one is open at a time.
 func (c *House) turn(i int) {
 	id := panels[i].id
-	if c.Page.Shows(id) {
+	switch {
+	case c.Page.Shows(id):
 		id = ""
+	case c.Page.Panel != "": // it closes above, and this one moves
+		c.Page.Reveal(id)
 	}
 	c.Page.Panel, c.Page.More, c.Page.Question = id, false, -1
 }

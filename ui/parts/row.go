@@ -18,8 +18,9 @@ import (
 // Row is a field with its box or choices, what was refused, and what to mind. What it shows is
 // worked out once a render.
 type Row struct {
-	Page *page.Page
-	ID   scenario.FieldID
+	Page  *page.Page
+	ID    scenario.FieldID
+	Plain bool // without what to mind
 
 	key, name, help           string
 	value, unit, allowed      string
@@ -37,10 +38,10 @@ type Row struct {
 func (c *Row) Compute() {
 	s, w, f := c.Page.Store, c.Page.View.Words, scenario.FieldOf(c.ID)
 	text := w.Fields[c.ID]
-	*c = Row{Page: c.Page, ID: c.ID, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.Problem(c.ID),
+	*c = Row{Page: c.Page, ID: c.ID, Plain: c.Plain, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.Problem(c.ID),
 		assumed: !s.Scenario.Known.Has(c.ID), isPlace: c.ID == scenario.Place, text: f.Kind == scenario.Text, span: spanOf(c.Page, c.ID)}
 	for _, f := range c.Page.Findings {
-		if f.Field == c.ID {
+		if f.Field == c.ID && !c.Plain {
 			c.findings = append(c.findings, f)
 		}
 	}

@@ -15,7 +15,10 @@ type Since struct {
 
 // note begins the account of an edit; call it before the new year is simulated.
 func (s *Store) note(field scenario.FieldID, was *scenario.Scenario, total *simulate.Flows) {
-	if !s.goesOn(field) {
+	switch {
+	case field == scenario.Month || field == scenario.SkyKind: // another day is looked at
+		s.Since = nil
+	case !s.goesOn(field):
 		s.Since = &Since{field, *was, *total}
 	}
 }

@@ -231,7 +231,7 @@ var englishPage = []string{
 	CashSumToday:         "sum at today's value, %s",
 	LatestStart:          "Backup that begins by %[1]s and ends at %[2]s keeps the use at %[3]s warm, as if every day were like this one.",
 	LatestNone:           "The use at %[1]s is warm without backup on days like this one.",
-	TankReady:            "%[1]s showers are ready now.",
+	TankReady:            "At this hour %[1]s showers are ready.",
 	ReadBefore:           "read the one before",
 	ReadAfter:            "read the next",
 	CashSays:             "After %[1]d years %[2]s as paid, %[3]s in today's money",

@@ -231,7 +231,7 @@ var frenchPage = []string{
 	CashSumToday:         "somme, valeur ce jour, %s",
 	LatestStart:          "Un appoint qui commence à %[1]s au plus tard et finit à %[2]s garde chaud l’usage de %[3]s, comme si tous les jours étaient comme celui-ci.",
 	LatestNone:           "L’usage de %[1]s est chaud sans appoint les jours comme celui-ci.",
-	TankReady:            "%[1]s douches sont prêtes maintenant.",
+	TankReady:            "À cette heure, %[1]s douches sont prêtes.",
 	ReadBefore:           "lire le précédent",
 	ReadAfter:            "lire le suivant",
 	CashSays:             "Après %[1]d ans, %[2]s tel que payé, %[3]s en valeur de ce jour",

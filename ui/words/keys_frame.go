@@ -95,8 +95,11 @@ const (
 	AskBack
 	FindEvery // args: money
 	FindEveryLess
-	FindCool // args: cool uses, money
-	FindLess // args: hours, money
+	FindCool     // args: cool uses, money
+	FindLess     // args: hours, money
+	FindLessCool // args: hours, money, cool uses
+	DayWorse
+	FoundLessCool // args: as FindLessCool
 	FindBest
 	SunWaits  // args: kWh
 	FirstPool // two lines, as the others

@@ -231,7 +231,7 @@ var portuguesePage = []string{
 	CashSumToday:         "soma a valor de hoje, %s",
 	LatestStart:          "Um apoio que comece o mais tardar às %[1]s e acabe às %[2]s mantém quente o uso das %[3]s, como se todos os dias fossem como este.",
 	LatestNone:           "O uso das %[1]s sai quente sem apoio em dias como este.",
-	TankReady:            "Agora há %[1]s banhos prontos.",
+	TankReady:            "A esta hora há %[1]s banhos prontos.",
 	ReadBefore:           "ler o anterior",
 	ReadAfter:            "ler o seguinte",
 	CashSays:             "Após %[1]d anos, %[2]s tal como pago, %[3]s a valor de hoje",

@@ -231,7 +231,7 @@ var spanishPage = []string{
 	CashSumToday:         "suma a valor de hoy, %s",
 	LatestStart:          "Un apoyo que empiece a más tardar a las %[1]s y acabe a las %[2]s mantiene caliente el uso de las %[3]s, como si todos los días fueran como este.",
 	LatestNone:           "El uso de las %[1]s sale caliente sin apoyo en días como este.",
-	TankReady:            "Ahora hay %[1]s duchas listas.",
+	TankReady:            "A esta hora hay %[1]s duchas listas.",
 	ReadBefore:           "leer el anterior",
 	ReadAfter:            "leer el siguiente",
 	CashSays:             "Tras %[1]d años %[2]s según lo pagado, %[3]s en valor de hoy",
