@@ -71,8 +71,8 @@ program() {
   # Packages that do not simulate are built without inlining: a twentieth smaller.
   cold=()
   for p in encoding/... reflect fmt net/... os time log html io/... internal/{poll,abi,runtime/atomic} syscall/... strings github.com/... \
-    suncask/wasm suncask/ui suncask/ui/{page,nodes,parts,day,house,year,advice,sheets,words,curve,view,state,format,landscape,skyline,calendar,dial} \
-    suncask/engine/{scenario,climate/hourly,climate,care,plan,finance,tariff,draw,explain}; do
+    suncask/wasm suncask/ui suncask/ui/{page,nodes,parts,day,house,year,advice,sheets,visit,words,curve,view,state,format,landscape,skyline,calendar,dial} \
+    suncask/engine/{scenario,climate/hourly,climate,care,plan,finance,tariff,draw,explain,visit}; do
     cold+=("-gcflags=$p=-l")
   done
   # The tag tinygo makes vugu take its own small JSON instead of encoding/json, 100 kB.

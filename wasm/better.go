@@ -8,6 +8,7 @@ import (
 	"suncask/ui/house"
 	"suncask/ui/page"
 	"suncask/ui/state"
+	"suncask/ui/visit"
 )
 
 // restMs is how long the page rests after an edit before the best hours are looked for unasked,
@@ -56,6 +57,19 @@ func (a *app) askFixes() {
 			}
 		})
 	}
+}
+
+// askWirings lets a worker judge the ways to wire the modules once an installer looks at them.
+func (a *app) askWirings() {
+	if !visit.WiringsWanted(a.page) {
+		a.wirings.end(a)
+		return
+	}
+	a.wirings.begin(a, curvesMs, func() {
+		if a.store.Before == nil && visit.WiringsWanted(a.page) {
+			a.Start(state.WiringsJob, a.store.BeginJob(state.WiringsJob))
+		}
+	})
 }
 
 // askCurves lets a worker simulate the curves behind the sliders of the open card.

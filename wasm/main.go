@@ -120,6 +120,7 @@ type app struct {
 	curves           rest   // then the curves of the open card are asked for
 	steps            rest   // then both kinds of converter are compared
 	ahead            rest   // then the places of the held grip are looked at
+	wirings          rest   // then the ways to wire the modules are judged
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	follow           bool // the focus goes with the open mark
@@ -151,6 +152,7 @@ func (a *app) rendered() {
 	a.askCurves()
 	a.askSteps()
 	a.askFixes()
+	a.askWirings()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)

@@ -35,21 +35,27 @@ func JudgeReading(q Quantity, reading, expected float64, band Band, g Given) (o 
 	case expected <= 0, q.Volts() && g.Wm2 < leastVoltsWm2, !q.Volts() && (g.Wm2 < leastAmpsWm2 || g.AmpsAreLight):
 		return NoJudge, 0
 	}
-	meter, least := meterVolts, leastVoltsBand
-	if !q.Volts() {
-		meter, least = math.Hypot(meterAmps, clampA/expected), leastAmpsBand
-		if q.Watts() {
-			meter = math.Hypot(meterVolts, meterAmps)
-		}
-	}
 	off = reading/expected - 1
-	switch below, above := math.Max(least, math.Hypot(band.Below, meter)), math.Max(least, math.Hypot(band.Above, meter)); {
-	case off < -below:
+	switch least, most := Limits(q, expected, band); {
+	case reading < least:
 		return Lower, -off
-	case off > above:
+	case reading > most:
 		return Higher, off
 	}
 	return Within, 0
+}
+
+// Limits are the least and the most that a meter may read where a value is expected: the band and
+// the meter's own error, their squares added, and no less than 3 % of volts or 5 % of others.
+func Limits(q Quantity, expected float64, band Band) (least, most float64) {
+	meter, narrow := meterVolts, leastVoltsBand
+	switch {
+	case q.Watts():
+		meter, narrow = math.Hypot(meterVolts, meterAmps), leastAmpsBand
+	case !q.Volts() && expected > 0:
+		meter, narrow = math.Hypot(meterAmps, clampA/expected), leastAmpsBand
+	}
+	return expected * (1 - math.Max(narrow, math.Hypot(band.Below, meter))), expected * (1 + math.Max(narrow, math.Hypot(band.Above, meter)))
 }
 
 // Missing is what a string's open circuit looks like where it is lower than expected.

@@ -26,7 +26,8 @@ type Wiring struct {
 	OfferedJ float64 // a year at the element, whoever needs it
 	IntoJ    float64 // a year into the water, with the house's own hours
 	HotV     float64 // of a string at most power, hot cells, behind the cable, see simulate.Wiring
-	MostA    float64 // at most power, all strings, standard conditions
+	MostV    float64 // of a string at most power, standard conditions
+	MostA    float64 // of all strings, the same
 	ShortA   float64 // short circuit, the same
 	CableMM2 float64 // the smallest for the loss that is allowed, 0 where none is
 	Ratings
@@ -112,7 +113,8 @@ func Judge(p *simulate.Prepared) *Wiring {
 	w := &Wiring{To: *s, OfferedJ: p.Potential.ElementJ, HotV: of.HotV, Ratings: RatingsOf(p), Findings: care.Electric(p)}
 	strings := float64(of.Strings)
 	w.MostA, w.ShortA = s.ModuleW/s.MostV*strings, s.ShortA*strings
-	w.CableMM2, _ = SmallestCable(s.CableM, float64(of.InString)*s.MostV, w.MostA, w.DesignA, s.DropPct)
+	w.MostV = float64(of.InString) * s.MostV
+	w.CableMM2, _ = SmallestCable(s.CableM, w.MostV, w.MostA, w.DesignA, s.DropPct)
 	return w
 }
 

@@ -15,17 +15,17 @@ func TestEntries_InTheLink(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			b := start(t, s)
 			b.open("#" + house + "&view=visit")
-			for _, want := range []string{"Open-circuit voltage", "At the house"} {
-				if got := b.text("#fields"); !strings.Contains(got, want) {
+			for _, want := range []string{"Open-circuit voltage", "Lowest temperature", "In the order"} {
+				if got := b.text("#visit"); !strings.Contains(got, want) {
 					t.Errorf("a visit begins without %q: %q", want, got)
 				}
 			}
-			b.run(chromedp.ScrollIntoView("#panel-plates"))
+			b.run(chromedp.ScrollIntoView("#visit"))
 			b.axe("visit")
 			b.fits("visit", s.width)
 			b.shot("visit-" + s.name)
 			b.entry(s, "lesson")
-			b.until(`document.getElementById('lesson') !== null && !document.getElementById('panel-plates') && location.hash.endsWith('&view=lesson')`)
+			b.until(`document.getElementById('lesson') !== null && !document.getElementById('visit') && location.hash.endsWith('&view=lesson')`)
 			b.axe("lesson")
 			b.fits("lesson", s.width)
 			b.shot("lesson-" + s.name)

@@ -91,6 +91,16 @@ func Number(v float64, decimals int) string {
 	return whole
 }
 
+// AtLeast writes a number that something must reach, never below what it is.
+func AtLeast(v float64, decimals int) string {
+	return Number(roundTo(v-1e-9, decimals, math.Ceil), decimals)
+}
+
+// AtMost writes one that something must not pass, never above what it is.
+func AtMost(v float64, decimals int) string {
+	return Number(roundTo(v+1e-9, decimals, math.Floor), decimals)
+}
+
 // Input writes v for a field: no separators, no needless zeros.
 func Input(v float64) string {
 	return strings.Replace(strconv.FormatFloat(v, 'f', -1, 64), ".", mark, 1)

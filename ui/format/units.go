@@ -58,6 +58,12 @@ func Shown(u scenario.Unit, v float64) float64 {
 	return v*factor + offset
 }
 
+// ToCelsius is a temperature in the unit that is shown as degC.
+func ToCelsius(v float64) float64 {
+	factor, offset := scale(scenario.Celsius)
+	return (v - offset) / factor
+}
+
 // In writes a metric value in the unit that is shown, gallons with one decimal more than
 // litres.
 func In(u scenario.Unit, v float64, decimals int) string {
@@ -128,6 +134,9 @@ func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
 	v, ok := Parse(number)
 	if !ok {
 		return 0, &scenario.Problem{Field: f.ID, Code: scenario.NotANumber, Got: text, Min: f.Min, Max: f.Max}
+	}
+	if f.Max < 0 && v > 0 { // number pads without a minus
+		v = -v
 	}
 	factor, offset := scale(f.Unit)
 	step, metric := f.Step, v

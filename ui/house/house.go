@@ -43,6 +43,7 @@ func (c *House) turn(i int) {
 		c.Page.Reveal(id)
 	}
 	c.Page.Panel, c.Page.More, c.Page.Question = id, false, -1
+	c.Page.Visit.Part = page.NoPart
 }
 
 // inviteClass hides the invitation once the house is somebody's. It stays in the document, so

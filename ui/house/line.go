@@ -20,8 +20,6 @@ func (c *House) line(i int) string {
 		return w.Fields[id].Choices[int(scenario.FieldOf(id).Get(s))]
 	}
 	switch panels[i].id {
-	case page.PlatesPanel:
-		return w.Text(words.CardPlates)
 	case page.LessonPanel:
 		return w.Text(words.CardLesson)
 	case page.WeatherPanel:

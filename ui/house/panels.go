@@ -35,8 +35,6 @@ func panelOf(id string) *panel {
 }
 
 var panels = []panel{
-	{page.PlatesPanel, "visit", words.PanelPlates, []scenario.FieldID{scenario.TankLitres, scenario.ElementW, scenario.ElementV, scenario.Modules, scenario.ModuleW,
-		scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.Price}, nil, state.Visit},
 	{page.LessonPanel, "lesson", words.PanelLesson, nil, nil, state.Lesson},
 	{page.WeatherPanel, "place", words.PanelWeather, []scenario.FieldID{scenario.Place, scenario.ShiftMin}, []scenario.FieldID{scenario.DrawsBy, scenario.Zone, scenario.SummerTime}, state.Home},
 	{page.HomePanel, "people", words.PanelHome, []scenario.FieldID{scenario.UsesFrom, scenario.People, scenario.Showers,

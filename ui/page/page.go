@@ -22,17 +22,18 @@ type Page struct {
 
 	Place       Place
 	Over        Sheet
-	Wide        int8             // 0: a phone, 1: two columns, 2: three
-	Printing    bool             // every place is shown, and all inputs as a list
-	Theme       string           // auto, light or dark
-	HelpOf      string           // the field whose explanation is open
-	TableOpen   string           // the table that is shown beside its picture
-	AllLengths  bool             // the landscape shows the other lengths than at first
-	Reads       map[string]int   // items of charts that somebody chose to read
-	Panel       string           // id of the open card, none if empty
-	More        bool             // the open card shows all its fields
-	Playing     bool             // the day passes in the tank
-	Wait        Wait             // what is in the tank now
+	Wide        int8           // 0: a phone, 1: two columns, 2: three
+	Printing    bool           // every place is shown, and all inputs as a list
+	Theme       string         // auto, light or dark
+	HelpOf      string         // the field whose explanation is open
+	TableOpen   string         // the table that is shown beside its picture
+	AllLengths  bool           // the landscape shows the other lengths than at first
+	Reads       map[string]int // items of charts that somebody chose to read
+	Panel       string         // id of the open card, none if empty
+	More        bool           // the open card shows all its fields
+	Playing     bool           // the day passes in the tank
+	Wait        Wait           // what is in the tank now
+	Visit       Visit
 	TankMinute  int              // of the day shown, at which the tank is drawn
 	UsesShown   int              // mark whose uses are listed, -1 none
 	Question    int              // of those that make the house somebody's own, -1 none
@@ -79,7 +80,7 @@ type Tried struct {
 
 // New returns a page that shows a store.
 func New(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Theme: "auto", Reads: map[string]int{}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
+	return &Page{Store: s, View: v, Theme: "auto", Reads: map[string]int{}, Visit: Visit{Part: Survey, Typed: map[string]string{}}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
 }
 
 // Compute takes the frame that the templates read.

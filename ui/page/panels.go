@@ -4,7 +4,6 @@ import "suncask/ui/state"
 
 // The ids of the groups of inputs, each a card.
 const (
-	PlatesPanel  = "panel-plates" // of a visit alone
 	LessonPanel  = "panel-lesson" // of a lesson alone
 	WeatherPanel = "panel-weather"
 	HomePanel    = "panel-home"
@@ -16,7 +15,7 @@ const (
 )
 
 // entryPanels are the groups that entries begin with.
-var entryPanels = [state.Entries]string{state.Visit: PlatesPanel, state.Lesson: LessonPanel}
+var entryPanels = [state.Entries]string{state.Lesson: LessonPanel}
 
 // begin opens the group of an entry that was just entered, and closes that of the one left.
 func (c *Page) begin() {
@@ -27,14 +26,18 @@ func (c *Page) begin() {
 		c.Panel = ""
 	}
 	c.entry = c.Store.Entry
-	if id := entryPanels[c.entry]; id != "" {
+	switch id := entryPanels[c.entry]; {
+	case id != "":
 		c.Panel, c.Place = id, HousePlace
+	case c.entry == state.Visit:
+		c.OpenPart(Survey)
+		c.Place = HousePlace
 	}
 }
 
 // Show opens a group and goes there.
 func (c *Page) Show(panel string) {
-	c.Panel, c.Question = panel, -1
+	c.Panel, c.Question, c.Visit.Part = panel, -1, NoPart
 	c.GoTo(HousePlace)
 }
 

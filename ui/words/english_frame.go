@@ -36,7 +36,6 @@ var englishFrame = []string{
 	CardWiring:    "%[2]s; %[1]s",
 	CardTank:      "%[1]s L at %[2]s °C, loses %[3]s kWh a day",
 	CardPrices:    "%[1]s a kWh; %[2]s to buy",
-	CardPlates:    "What plates and bill say, in one column",
 	CardLesson:    "For a class: figures open, the day passes",
 	Compass:       "N NE E SE S SW W NW",
 	CompassName:   "%s on the compass",

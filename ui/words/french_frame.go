@@ -36,7 +36,6 @@ var frenchFrame = []string{
 	CardWiring:    "%[2]s\u202f; %[1]s",
 	CardTank:      "%[1]s L à %[2]s °C, perd %[3]s kWh par jour",
 	CardPrices:    "%[1]s le kWh\u202f; %[2]s à l’achat",
-	CardPlates:    "Ce que disent plaques et facture, en une colonne",
 	CardLesson:    "En classe\u202f: les chiffres s’ouvrent, le jour passe",
 	Compass:       "N NE E SE S SO O NO",
 	CompassName:   "%s à la boussole",

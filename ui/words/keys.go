@@ -47,13 +47,11 @@ const (
 	PanelRoof
 	PanelTank
 	PanelPrices
-	PanelPlates
 	PanelLesson
 	Entries
 	EntryHome
 	EntryVisit
 	EntryLesson
-	PlatesHelp
 	LessonHelp
 	PanelWiring
 	PotentialName

@@ -35,7 +35,6 @@ const (
 	CardWiring // args: strings, coupling
 	CardTank   // args: litres, degC, kWh
 	CardPrices // args: price a kWh, money to buy
-	CardPlates
 	CardLesson
 	Compass // eight directions from north on
 	CompassName

@@ -6,10 +6,19 @@ const (
 	VisitSurvey
 	VisitWiring
 	VisitTest
+	VisitRoof
+	VisitTank
+	VisitBoard
+	VisitBill
+	VisitSurveyHelp
+	WiringLine // args: kWh, kWh, V, A, fuse, cable
+	WiringHere
+	CableLeast // args: mm2
+	CableNone
 	WiringsTitle // args: wirings that nothing stops, wirings
 	WiringsName
 	WiringsHelp
-	WiringsAssumed // args: values
+	WiringsAssumed // args: how many, names
 	WiringOne      // args: modules, coupling
 	WiringMany     // args: modules, strings, coupling
 	WiringOffered
@@ -57,14 +66,13 @@ const (
 	TestAirC
 	TestOpenV
 	TestCellsAre // args: degC, W/m2
-	TestQuantity
 	TestExpected
-	TestRead
-	TestOutcome
 	TestShortA
 	TestElementV
 	TestElementA
 	TestElementW
+	CellsNone // args: V, V, V
+	TestEmpty
 	TestBand  // args: least, most
 	TestWrong // args: least, most
 	TestBox   // args: quantity

@@ -36,7 +36,6 @@ var portugueseFrame = []string{
 	CardWiring:    "%[2]s; %[1]s",
 	CardTank:      "%[1]s L a %[2]s °C, perde %[3]s kWh por dia",
 	CardPrices:    "%[1]s por kWh; %[2]s de compra",
-	CardPlates:    "O que dizem etiquetas e fatura, numa coluna",
 	CardLesson:    "Para uma aula: os números abrem, o dia passa",
 	Compass:       "N NE E SE S SO O NO",
 	CompassName:   "%s na bússola",

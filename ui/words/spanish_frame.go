@@ -36,7 +36,6 @@ var spanishFrame = []string{
 	CardWiring:    "%[2]s; %[1]s",
 	CardTank:      "%[1]s L a %[2]s °C, pierde %[3]s kWh al día",
 	CardPrices:    "%[1]s el kWh; %[2]s de compra",
-	CardPlates:    "Lo que dicen placas y factura, en una columna",
 	CardLesson:    "Para una clase: las cifras se abren, el día pasa",
 	Compass:       "N NE E SE S SO O NO",
 	CompassName:   "%s en la brújula",
