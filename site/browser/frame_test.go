@@ -24,7 +24,7 @@ const layout = `(() => {
 	const shown = e => e.checkVisibility() && !e.closest('.unseen')
 	if (document.documentElement.scrollWidth > innerWidth) out.push('wider than the screen: ' + document.documentElement.scrollWidth)
 	const bar = document.querySelector('.figures').getBoundingClientRect()
-	if (bar.top < -1 || bar.bottom > innerHeight || bar.right > innerWidth + 1) out.push('figures at ' + [bar.top, bar.right, bar.bottom].map(Math.round))
+	if (bar.top < -1 || bar.bottom > innerHeight || bar.right > (document.querySelector('.centre').getBoundingClientRect().right || innerWidth) + 1) out.push('figures at ' + [bar.top, bar.right, bar.bottom].map(Math.round))
 	for (const dd of document.querySelectorAll('.figures dd button')) {
 		const r = dd.getBoundingClientRect()
 		const next = dd.closest('div').nextElementSibling?.querySelector('dd button').getBoundingClientRect()
