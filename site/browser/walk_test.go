@@ -51,7 +51,7 @@ func TestWalk_Keyboard(t *testing.T) {
 			b.press(kb.Enter)
 			b.tabTo("#field-place")
 			b.press(kb.End + strings.Repeat(kb.Backspace, 30) + "Oslo" + kb.Enter)
-			b.until(`location.hash.includes('place=oslo')`)
+			b.until(`/place=(oslo|59\.9)/.test(location.hash)`) // the town where the list of towns has come, else the climate of its name
 			b.tabTo("#ask-yes")
 			b.press(kb.Enter)
 			b.until(`document.getElementById('field-people') !== null`)
@@ -82,7 +82,7 @@ func TestWalk_Keyboard(t *testing.T) {
 			b.until(`document.getElementById('found').textContent.length > 30`)
 			b.tabTo("#share")
 			b.press(kb.Enter)
-			b.until(`document.querySelector('#link-text').value.includes('place=oslo')`)
+			b.until(`/place=(oslo|59\.9)/.test(document.querySelector('#link-text').value)`)
 			b.tabTo("#undo")
 			for range 12 {
 				b.press(kb.Enter)
