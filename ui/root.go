@@ -2,7 +2,10 @@
 // gesture can change comes from one list of attributes.
 package ui
 
-import "suncask/ui/page"
+import (
+	"suncask/ui/house"
+	"suncask/ui/page"
+)
 
 //go:generate go tool vugugen -skip-go-mod -skip-main .
 
@@ -10,5 +13,8 @@ import "suncask/ui/page"
 // lies over them.
 type Root struct{ Page *page.Page }
 
-// Compute takes the frame that the templates read.
-func (c *Root) Compute() { c.Page.Compute() }
+// Compute takes the frame that the templates read, and lets rooms know which card has a field.
+func (c *Root) Compute() {
+	c.Page.CardOf = house.CardOf
+	c.Page.Compute()
+}

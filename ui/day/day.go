@@ -3,7 +3,6 @@
 package day
 
 import (
-	"suncask/engine/care"
 	"suncask/engine/scenario"
 	"suncask/ui/page"
 	"suncask/ui/words"
@@ -36,12 +35,7 @@ func skyID(sky int) string { return "sky-" + scenario.FieldOf(scenario.SkyKind).
 
 // cautions says how many things there are to be minded, notes aside.
 func (c *Day) cautions() string {
-	n := 0
-	for _, f := range c.Page.Findings {
-		if f.Severity > care.Note {
-			n++
-		}
-	}
+	n := c.Page.Minds()
 	switch n {
 	case 0:
 		return c.Page.T(words.CareNone)

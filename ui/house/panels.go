@@ -1,6 +1,8 @@
 package house
 
 import (
+	"slices"
+
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/ui/page"
@@ -32,6 +34,16 @@ func panelOf(id string) *panel {
 		}
 	}
 	return new(panel)
+}
+
+// CardOf is the first card that has a field; ok is false where none has.
+func CardOf(id scenario.FieldID) (card string, title words.Key, ok bool) {
+	for i := range panels {
+		if p := &panels[i]; p.entry == state.Home && slices.Contains(p.all(), id) {
+			return p.id, p.title, true
+		}
+	}
+	return "", 0, false
 }
 
 var panels = []panel{

@@ -37,18 +37,17 @@ func (c *Page) findings() {
 	c.Findings, c.foundAt = list, at
 }
 
+// Minds counts what there is to be minded, notes aside.
+func (c *Page) Minds() (n int) {
+	for _, f := range c.Findings {
+		if f.Severity > care.Note {
+			n++
+		}
+	}
+	return n
+}
+
 // StepsOpen tells whether a finding waits for the years with both kinds of converter.
 func (c *Page) StepsOpen() bool {
 	return slices.ContainsFunc(c.Findings, func(f care.Finding) bool { return f.Code == care.StepDownOpen })
-}
-
-// Severity is the class of a finding.
-func Severity(f care.Finding) string {
-	switch f.Severity {
-	case care.Stop:
-		return "finding stop"
-	case care.Note:
-		return "finding remark"
-	}
-	return "finding"
 }

@@ -59,9 +59,12 @@ type Page struct {
 	OtherName string
 
 	Findings []care.Finding // of the house shown, worst first
-	foundAt  foundAt
-	attrs    map[[2]string]string
-	entry    state.Entry // whose group was opened
+	SourceOf *care.Finding  // the one whose source is shown
+	// CardOf is the card that has a field: its id and title; ok is false where none has.
+	CardOf  func(scenario.FieldID) (id string, title words.Key, ok bool)
+	foundAt foundAt
+	attrs   map[[2]string]string
+	entry   state.Entry // whose group was opened
 }
 
 // Wait is what somebody found in the tank. It is nobody's house and in no link.
@@ -80,7 +83,7 @@ type Tried struct {
 
 // New returns a page that shows a store.
 func New(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, Theme: "auto", Reads: map[string]int{}, Visit: Visit{Part: Survey, Typed: map[string]string{}}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
+	return &Page{Store: s, View: v, CardOf: func(scenario.FieldID) (id string, title words.Key, ok bool) { return "", 0, false }, Theme: "auto", Reads: map[string]int{}, Visit: Visit{Part: Survey, Typed: map[string]string{}}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
 }
 
 // Compute takes the frame that the templates read.

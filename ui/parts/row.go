@@ -34,11 +34,14 @@ type Row struct {
 	span                      *spanned // of a slider, nil for none
 }
 
+// FieldID is the id of a field's box or choices.
+func FieldID(id scenario.FieldID) string { return "field-" + scenario.FieldOf(id).Key }
+
 // Compute works it out.
 func (c *Row) Compute() {
 	s, w, f := c.Page.Store, c.Page.View.Words, scenario.FieldOf(c.ID)
 	text := w.Fields[c.ID]
-	*c = Row{Page: c.Page, ID: c.ID, Plain: c.Plain, key: "field-" + f.Key, name: text.Name, help: text.Help, problem: c.Page.Problem(c.ID),
+	*c = Row{Page: c.Page, ID: c.ID, Plain: c.Plain, key: FieldID(c.ID), name: text.Name, help: text.Help, problem: c.Page.Problem(c.ID),
 		assumed: !s.Scenario.Known.Has(c.ID), isPlace: c.ID == scenario.Place, text: f.Kind == scenario.Text, span: spanOf(c.Page, c.ID)}
 	for _, f := range c.Page.Findings {
 		if f.Field == c.ID && !c.Plain {

@@ -12,9 +12,40 @@ import (
 // How is the sheet that says how the day is read.
 type How struct{ Page *page.Page }
 
-// lines say how dial and strip are read.
+// marked say what the numbers on the dial stand at, in their order.
+func (c *How) marked() []string {
+	t := c.Page.T
+	return []string{t(words.HowDay), t(words.HowPetals), t(words.GripHelp), t(words.HowRing), t(words.HowDrops), c.legend(), t(words.HowMiddle) + " " + t(words.AheadHelp)}
+}
+
+// lines say how the strip is read and what the buttons do.
 func (c *How) lines() []string {
-	return []string{c.legend(), c.Page.T(words.GripHelp), c.Page.T(words.StripHelp), c.Page.T(words.AheadHelp), c.Page.T(words.FindHelp), c.rule()}
+	return []string{c.Page.T(words.StripHelp), c.Page.T(words.FindHelp), c.rule()}
+}
+
+// noHours is where the number of the backup hours stands where there are none.
+const noHours = 15 * 60
+
+// numbers are the dial's marks.
+func (c *How) numbers() (list []numbered) {
+	s := c.Page.Store
+	window, use := float64(noHours), 7*60.0
+	if w := s.Window(0); w.Length() > 0 {
+		window = float64(w.Start) + float64(w.Length())/2
+	}
+	if marks := s.Marks(nil); len(marks) > 0 {
+		use = marks[0].Minute
+	}
+	for i, m := range dial.Numbers(window, use) {
+		list = append(list, numbered{format.Length(m.X), format.Length(m.Y), format.Length(m.Y + 5), "M" + format.Length(m.X) + " " + format.Length(m.Y) + "L" + format.Length(m.ToX) + " " + format.Length(m.ToY), i + 1})
+	}
+	return list
+}
+
+// numbered is a number on the dial as the template draws it.
+type numbered struct {
+	x, y, text, leader string
+	n                  int
 }
 
 // showMe closes the sheet and shows on the dial what it says.

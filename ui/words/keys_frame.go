@@ -94,7 +94,21 @@ const (
 	AskBack
 	FindEvery // args: money
 	FindEveryLess
-	FindCool     // args: cool uses, money
+	FindCool // args: cool uses, money
+	SeverityStop
+	SeverityMind
+	SeverityNote
+	FindingSource
+	HowDay
+	HowPetals
+	HowRing
+	HowDrops
+	HowMiddle
+	HoursLess // args: hours, money, money
+	HoursMore // as HoursLess
+	HoursYours
+	HoursBest
+	HoursTry     // args: hours
 	FindLess     // args: hours, money
 	FindLessCool // args: hours, money, cool uses
 	DayWorse
