@@ -51,6 +51,9 @@ func (a *app) Open(link string) {
 	a.store.Load(link)
 	a.findRecord(a.store)
 	a.store.ShowWorst()
+	if a.page != nil { // readings are of the house before
+		clear(a.page.Visit.Typed)
+	}
 }
 
 // Beside opens the house of a link beside the present one.

@@ -14,6 +14,7 @@ const strayPx = 8
 // Browsers move the slider as soon as it is touched.
 type held struct {
 	slider js.Value // nil where none is held
+	id     int      // of the finger
 	was    string
 	x, y   float64
 }
@@ -24,6 +25,7 @@ func (a *app) listenRanges() {
 	capture := func(event string, handle func(e js.Value)) {
 		a.document.Call("addEventListener", event, a.guarded(handle), true)
 	}
+	ours := func(e js.Value) bool { return a.held.slider.Truthy() && e.Get("pointerId").Int() == a.held.id }
 	let := func(set bool) { // go, with the slider's value or without
 		slider := a.held.slider
 		if !slider.Truthy() {
@@ -37,9 +39,9 @@ func (a *app) listenRanges() {
 		slider.Call("dispatchEvent", a.window.Get("Event").New("input", map[string]any{"bubbles": true}))
 	}
 	capture("pointerdown", func(e js.Value) {
-		a.held.slider = js.Null()
+		let(false) // another finger's
 		if slider := closest(e, "input[type=range]"); slider.Truthy() && e.Get("pointerType").String() == "touch" {
-			a.held = held{slider, slider.Get("value").String(), e.Get("clientX").Float(), e.Get("clientY").Float()}
+			a.held = held{slider, e.Get("pointerId").Int(), slider.Get("value").String(), e.Get("clientX").Float(), e.Get("clientY").Float()}
 		}
 	})
 	capture("input", func(e js.Value) {
@@ -48,7 +50,7 @@ func (a *app) listenRanges() {
 		}
 	})
 	capture("pointermove", func(e js.Value) {
-		if a.held.slider.Truthy() {
+		if ours(e) {
 			across, down := math.Abs(e.Get("clientX").Float()-a.held.x), math.Abs(e.Get("clientY").Float()-a.held.y)
 			if across > strayPx && across > down {
 				let(true)
@@ -56,7 +58,13 @@ func (a *app) listenRanges() {
 		}
 	})
 	capture("pointerup", func(e js.Value) {
-		let(math.Abs(e.Get("clientY").Float()-a.held.y) <= strayPx)
+		if ours(e) {
+			let(math.Abs(e.Get("clientY").Float()-a.held.y) <= strayPx)
+		}
 	})
-	capture("pointercancel", func(js.Value) { let(false) })
+	capture("pointercancel", func(e js.Value) {
+		if ours(e) {
+			let(false)
+		}
+	})
 }

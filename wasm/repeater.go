@@ -13,15 +13,22 @@ type repeater struct {
 	on    bool
 	by    int
 	x, y  float64 // of the finger when it came down
+	id    int     // of the pointer; a mouse never strays
 	timer js.Value
 	tick  js.Func
 }
+
+// noPointer is no pointer's id.
+const noPointer = -1 << 30
 
 const pauseMs, everyMs = 450, 110
 
 func (r *repeater) start(a *app, button, e js.Value) {
 	r.stop(a)
-	r.x, r.y = e.Get("clientX").Float(), e.Get("clientY").Float()
+	r.x, r.y, r.id = e.Get("clientX").Float(), e.Get("clientY").Float(), noPointer
+	if e.Get("pointerType").String() == "touch" {
+		r.id = e.Get("pointerId").Int()
+	}
 	h, by := stepOf(button)
 	r.by = by
 	r.on = true
@@ -47,7 +54,7 @@ func (r *repeater) step(a *app, ms int) {
 
 // strays tells whether the finger left the button to scroll the page.
 func (r *repeater) strays(e js.Value) bool {
-	return r.on && math.Hypot(e.Get("clientX").Float()-r.x, e.Get("clientY").Float()-r.y) > 2*strayPx
+	return r.on && e.Get("pointerId").Int() == r.id && math.Hypot(e.Get("clientX").Float()-r.x, e.Get("clientY").Float()-r.y) > 2*strayPx
 }
 
 func (r *repeater) stop(a *app) {

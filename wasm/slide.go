@@ -6,6 +6,7 @@ import (
 	"syscall/js"
 
 	"suncask/ui/day"
+	"suncask/ui/page"
 )
 
 // slideMs is how long the dial takes to the hours that were found, showMs how long a grip
@@ -74,7 +75,7 @@ func (a *app) slide() {
 // ShowMe names what the dial shows; a grip goes there and back.
 func (a *app) ShowMe() {
 	a.after(showAfterMs, func() {
-		if a.page.Over != 0 || a.store.Before != nil || a.glide.on {
+		if a.page.Over != page.NoSheet || a.store.Before != nil || a.glide.on {
 			return
 		}
 		a.window.Call("suncaskLabel")

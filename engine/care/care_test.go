@@ -185,7 +185,8 @@ func TestFindings_BothSides(t *testing.T) {
 		{CloudEdge, direct(8, 0, 3800), direct(8, 0, 3900), Note},
 		{ElementOverload, direct(10, 0, 2000), direct(8, 0, 3800), Stop}, // at a cloud's edge alone
 		{CloudEdge, stages(6, "2000,700"), stages(5, "2000,700"), Note},
-		{CloudEdge, direct(10, 0, 2000), func(s *scenario.Scenario) { direct(10, 0, 2000)(s); s.Coupling = scenario.Converter }, Note},
+		{CloudEdge, direct(10, 0, 2000), func(s *scenario.Scenario) { direct(10, 0, 2000)(s); s.Coupling = scenario.Converter }, Caution},
+		{CloudEdge, direct(8, 0, 3400), direct(8, 0, 3900), Caution}, // 1.22 times the plate; at 1.003 times a note, above
 		{CloudEdge, direct(8, 0, 3800), func(s *scenario.Scenario) { direct(0, 0, 3800)(s) }, Note},
 		{StageOverload, stages(8, "2000,200"), stages(5, "2000,200"), Stop},
 		{ThermostatDC, direct(3, 0, 2000), func(s *scenario.Scenario) { direct(3, 0, 2000)(s); s.BreaksBy = scenario.BreaksContactor }, Caution},

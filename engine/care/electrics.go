@@ -110,7 +110,11 @@ func (l *findings) element(p *simulate.Prepared, w *simulate.Wiring, cold float6
 // long as a cloud's edge passes.
 func (l *findings) cloudEdge(field scenario.FieldID, watts, plate float64) {
 	if watts > plate*(1+1e-9) {
-		l.find(CloudEdge, Note, field, "common practice, no source: 1250 W/m2 at the edges of clouds", watts, plate, simulate.CloudEdgeWm2)
+		severity := Note
+		if watts > overloadStop*plate {
+			severity = Caution
+		}
+		l.find(CloudEdge, severity, field, "common practice, no source: 1250 W/m2 at the edges of clouds", watts, plate, simulate.CloudEdgeWm2)
 	}
 }
 

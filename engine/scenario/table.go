@@ -150,5 +150,5 @@ var fields = [fieldCount]Field{
 	{ID: MountBy, Key: "mount", Kind: Choice, Max: 2, Step: 1, Choices: []string{"rack", "close", "in"}, at: func(s *Scenario) any { return &s.Mount }},
 	{ID: Insulation, Key: "insulation", Unit: Megohm, Min: 0, Max: 1000, Step: 0.01, Optional: true, at: func(s *Scenario) any { return &s.InsulationM }},
 	{ID: ValveC, Key: "valve", Unit: Celsius, Min: 0, Max: 70, Step: 1, at: func(s *Scenario) any { return &s.ValveC }},
-	{ID: TapC, Key: "tapc", Unit: Celsius, Min: 38, Max: 60, Step: 1, at: func(s *Scenario) any { return &s.TapC }},
+	{ID: TapC, Key: "tapc", Unit: Celsius, Min: 38, Max: 50, Step: 1, at: func(s *Scenario) any { return &s.TapC }},
 }

@@ -195,6 +195,9 @@ func (p *Prepared) Metered(irradiance, cellC float64) pv.Strings {
 	return p.strings(irradiance*p.chain.losses.Age, cellC)
 }
 
+// AgeFactor is the part of their current that the modules' age has left.
+func (p *Prepared) AgeFactor() float64 { return p.chain.losses.Age }
+
 // Coupled is what becomes of the strings' power as they are coupled.
 func (p *Prepared) Coupled(s pv.Strings) pv.Split { return p.chain.load(s) }
 

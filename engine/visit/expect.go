@@ -63,12 +63,18 @@ func expect(p *simulate.Prepared, wm2, cellC float64, by shift) (e Expected) {
 	e.MostV, e.MostA = all.MaximumPower(0, math.Inf(1))
 	e.MostW = e.MostV * e.MostA
 	ohms := p.ElementOhms() * by.ohms
-	if p.Scenario.Coupling == scenario.Direct {
-		e.ElementW = pv.Direct{ElementOhms: ohms, CableOhms: p.CableOhms()}.Into(all).ElementW
-	} else {
-		e.ElementW = p.Coupled(all).ElementW
+	into := p.Coupled(all)
+	switch p.Scenario.Coupling {
+	case scenario.Direct:
+		into = pv.Direct{ElementOhms: ohms, CableOhms: p.CableOhms()}.Into(all)
+	case scenario.Converter:
+		e.ElementW = into.ElementW
+		e.ElementV, e.ElementA = math.Sqrt(e.ElementW*ohms), math.Sqrt(e.ElementW/ohms)
+		return e
 	}
-	e.ElementV, e.ElementA = math.Sqrt(e.ElementW*ohms), math.Sqrt(e.ElementW/ohms)
+	if e.ElementW, e.ElementA = into.ElementW, into.Amps; e.ElementA > 0 { // the stage that is switched in
+		e.ElementV = e.ElementW / e.ElementA
+	}
 	return e
 }
 
@@ -99,17 +105,16 @@ type Band struct{ Below, Above float64 }
 
 // Given is the light and heat of the cells that a judgement is made by.
 type Given struct {
-	Wm2, CellC   float64
-	LightShare   float64 // half width of the light, as a share: ByMeter, ByClearSky
-	CellK        float64 // half width of the cells' temperature, K: SensorK, OpenVoltsK, AirK
-	AmpsAreLight bool    // the light was taken from the current itself
+	Wm2, CellC    float64
+	LightShare    float64 // half width of the light, as a share: ByMeter
+	CellK         float64 // half width of the cells' temperature, K: SensorK, OpenVoltsK, AirK
+	AmpsAreLight  bool    // the light was taken from the short circuit itself
+	VoltsAreCells bool    // the cells' temperature was taken from the open circuit itself
 }
 
-// How well light and cells are known: a meter in the plane or a string's own short circuit, a clear
-// sky's light; a sensor on the back, the cells' own open circuit, the air and the mounting.
+// How well light and cells are known: a meter in the plane or a string's own short circuit; a sensor on the back, the cells' own open circuit, the air and the mounting.
 const (
 	ByMeter    = 0.05
-	ByClearSky = 0.15
 	SensorK    = 2.0
 	OpenVoltsK = 3.0
 	AirK       = 6.0

@@ -50,7 +50,7 @@ func TestExpect_Loops(t *testing.T) {
 
 func TestLight_OfAmps(t *testing.T) {
 	for _, r := range rows(t, "light", 2) {
-		if got := LightOf(house(t, nil), int(r[0]), r[1], r[2]); math.Abs(got-r[3]) > 0.1 {
+		if got := LightOf(prepared(t, nil), int(r[0]), r[1], r[2]); math.Abs(got-r[3]) > 0.1 {
 			t.Errorf("%g A: %.2f W/m2, not %g", r[1], got, r[3])
 		}
 	}
@@ -152,5 +152,42 @@ func TestJudge_Monotone(t *testing.T) {
 	}
 	if o, _ := JudgeReading(ShortAmps, 0, want.ShortA, bands[ShortAmps], Given{Wm2: 800}); o != Lower {
 		t.Error("no current is a reading")
+	}
+}
+
+// A string's own open circuit says the cells' temperature, and then nothing about itself; a missing
+// module would need cells hotter than the sun makes them.
+func TestCell_NotByItself(t *testing.T) {
+	p := prepared(t, nil)
+	whole := Expect(p, 800, 45).OpenV
+	if c, err := CellOf(p, whole*5/6, 800); err == nil {
+		t.Errorf("five modules of six read like cells of %g degC", c)
+	}
+	if o, _ := JudgeReading(OpenVolts, whole, whole, Band{}, Given{Wm2: 800, VoltsAreCells: true}); o != NoJudge {
+		t.Errorf("an open circuit judged by itself: %d", o)
+	}
+}
+
+// Old modules pass less current in the same light: light taken from it is the same.
+func TestLight_OfOldModules(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) { s.AgeYears = 20; straight(s) })
+	amps := Expect(p, 500, 40).ShortA
+	if got := LightOf(p, 1, amps, 40); math.Abs(got-500) > 1 {
+		t.Errorf("%.3f A of modules of 20 years: %.1f W/m2, not 500", amps, got)
+	}
+}
+
+// At a stage the element's volts over its amps are that stage's ohms.
+func TestExpect_Staged(t *testing.T) {
+	p := prepared(t, func(s *scenario.Scenario) { s.Coupling, s.Stages = scenario.Staged, "500,1000,1500" })
+	for _, wm2 := range []float64{300, 500, 900} {
+		e := Expect(p, wm2, 30)
+		best := math.Inf(1)
+		for _, w := range p.StageWatts() {
+			best = math.Min(best, math.Abs(e.ElementV/e.ElementA-p.Scenario.ElementV*p.Scenario.ElementV/w))
+		}
+		if best > 1e-6 || math.Abs(e.ElementV*e.ElementA-e.ElementW) > 1e-9 {
+			t.Errorf("%g W/m2: %.1f V, %.2f A, %.0f W are at none of the stages", wm2, e.ElementV, e.ElementA, e.ElementW)
+		}
 	}
 }

@@ -32,7 +32,8 @@ func JudgeReading(q Quantity, reading, expected float64, band Band, g Given) (o 
 	switch {
 	case q.Volts() && reading < 0:
 		return Reversed, 0
-	case expected <= 0, q.Volts() && g.Wm2 < leastVoltsWm2, !q.Volts() && (g.Wm2 < leastAmpsWm2 || g.AmpsAreLight):
+	case expected <= 0, q.Volts() && g.Wm2 < leastVoltsWm2, !q.Volts() && g.Wm2 < leastAmpsWm2,
+		q == ShortAmps && g.AmpsAreLight, q == OpenVolts && g.VoltsAreCells: // by itself
 		return NoJudge, 0
 	}
 	off = reading/expected - 1
@@ -84,9 +85,6 @@ func MissingOf(volts, expected float64, inString int, band Band) (m Missing) {
 		step *= 3
 	}
 	n := int(math.Round(short / step))
-	if math.Abs(short-float64(n)*step) > step/2 {
-		return m
-	}
 	if m.Untold {
 		n *= 3
 	}

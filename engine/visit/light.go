@@ -10,13 +10,14 @@ import (
 )
 
 // LightOf is the light, W/m2, in which so many equal strings pass an amperage shorted, with cells
-// of a temperature, degC: 1000 I / (N Isc (1 + alpha (T - 25))).
-func LightOf(s *scenario.Scenario, strings int, amps, cellC float64) float64 {
-	return pv.StandardWm2 * amps / (float64(strings) * s.ShortA * (1 + simulate.CurrentPerK*(cellC-pv.StandardC)))
+// of a temperature, degC: 1000 I / (N Isc (1 + alpha (T - 25))), Isc as old as the modules are.
+func LightOf(p *simulate.Prepared, strings int, amps, cellC float64) float64 {
+	return pv.StandardWm2 * amps / (float64(strings) * p.AgeFactor() * p.Scenario.ShortA * (1 + simulate.CurrentPerK*(cellC-pv.StandardC)))
 }
 
-// Cell temperatures between which CellOf looks, degC.
-const coldestCellC, hottestCellC = -60.0, 120.0
+// Cell temperatures between which CellOf looks, degC: a module missing from a short string reads
+// like cells far above what sun can do.
+const coldestCellC, hottestCellC = -45.0, 85.0
 
 // CellError says that no cell temperature gives a voltage.
 type CellError struct{ Volts, Least, Most float64 }
@@ -26,7 +27,7 @@ func (e *CellError) Error() string {
 }
 
 // CellOf is the cell temperature, degC, at which a house's strings have an open circuit's voltage in
-// a light, W/m2; a *CellError where none from -60 to 120 degC has.
+// a light, W/m2; a *CellError where none from -45 to 85 degC has.
 func CellOf(p *simulate.Prepared, volts, wm2 float64) (cellC float64, err error) {
 	open := func(c float64) float64 { return p.Metered(wm2, c).OpenCircuitV() }
 	lo, hi := coldestCellC, hottestCellC

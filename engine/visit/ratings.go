@@ -31,17 +31,17 @@ const continuous = 1.25
 // RatingsOf are those of a prepared house.
 func RatingsOf(p *simulate.Prepared) Ratings {
 	s, w := &p.Scenario, p.Wiring()
-	r := Ratings{ReliefW: p.BackupW()}
 	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
-	r.GridA = s.SupplyV / least
+	r := Ratings{GridA: s.SupplyV / least}
+	r.ReliefW = s.SupplyV * r.GridA
 	r.GridContinuousA = continuous * r.GridA
 	if w.Strings == 0 {
 		return r
 	}
-	if s.ChangeBy == scenario.ChangeTwoElements {
-		r.ReliefW += w.FullW
+	if sun := math.Max(w.FullW, w.EdgeW); s.Elements.Apart() || s.ChangeBy == scenario.ChangeTwoElements {
+		r.ReliefW += sun
 	} else {
-		r.ReliefW = math.Max(r.ReliefW, w.FullW)
+		r.ReliefW = math.Max(r.ReliefW, sun)
 	}
 	factor := s.DesignPct / 100
 	r.Volts = care.ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)

@@ -195,3 +195,37 @@ func TestWirings_AsTheirHouse(t *testing.T) {
 		t.Logf("%d in series, coupling %d: %.0f kWh offered, %.0f into the water, stopped %v", w.To.InString, w.To.Coupling, w.OfferedJ/simulate.JPerKWh, w.IntoJ/simulate.JPerKWh, w.Stops())
 	}
 }
+
+// The relief valve lets out what can heat at once: the larger of sun and grid at one element, both
+// where each has its own (P = V^2/R at the plate's +5 %).
+func TestRatings_Relief(t *testing.T) {
+	grid := 230 * 230 / (240 * 240 / 3000.0 / 1.05)
+	sun := prepared(t, straightOn).Wiring().EdgeW
+	for _, c := range []struct {
+		name   string
+		change func(*scenario.Scenario)
+		want   float64
+	}{
+		{"one element", straightOn, math.Max(grid, sun)},
+		{"an element for each", func(s *scenario.Scenario) { straightOn(s); s.ChangeBy = scenario.ChangeTwoElements }, grid + sun},
+		{"two together", func(s *scenario.Scenario) { straightOn(s); s.Elements = scenario.TwoTogether }, grid + sun},
+		{"no modules", func(s *scenario.Scenario) { s.Modules = 0; s.SupplyV = 230 }, grid},
+	} {
+		if got := RatingsOf(prepared(t, c.change)).ReliefW; math.Abs(got-c.want) > 0.5 {
+			t.Errorf("%s: %.0f W, not %.0f", c.name, got, c.want)
+		}
+	}
+}
+
+func straightOn(s *scenario.Scenario) { s.Coupling, s.SupplyV = scenario.Direct, 230 }
+
+// The loss that a wiring's cable is chosen by is that of the house's own figure.
+func TestWirings_CableAsTheHouse(t *testing.T) {
+	for _, coupling := range []scenario.Coupling{scenario.Converter, scenario.Direct} {
+		p := prepared(t, func(s *scenario.Scenario) { s.Coupling, s.ElementW, s.ElementV, s.CableM = coupling, 600, 120, 30 })
+		w := Judge(p)
+		if got, want := CableLossPct(30, 4, w.RunV, w.RunA), p.Wiring().DropPct; math.Abs(got-want) > 0.02*want {
+			t.Errorf("coupling %d: %.2f %%, the house %.2f", coupling, got, want)
+		}
+	}
+}

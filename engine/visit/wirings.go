@@ -29,6 +29,9 @@ type Wiring struct {
 	MostV    float64 // of a string at most power, standard conditions
 	MostA    float64 // of all strings, the same
 	ShortA   float64 // short circuit, the same
+	Strings  int     // side by side, of all planes
+	RunV     float64 // where they work in full sun, cells of 25 degC: at most power with a converter, else as the element holds them
+	RunA     float64
 	CableMM2 float64 // the smallest for the loss that is allowed, 0 where none is
 	Ratings
 	Findings []care.Finding // of what is electric
@@ -113,8 +116,12 @@ func Judge(p *simulate.Prepared) *Wiring {
 	w := &Wiring{To: *s, OfferedJ: p.Potential.ElementJ, HotV: of.HotV, Ratings: RatingsOf(p), Findings: care.Electric(p)}
 	strings := float64(of.Strings)
 	w.MostA, w.ShortA = s.ModuleW/s.MostV*strings, s.ShortA*strings
-	w.MostV = float64(of.InString) * s.MostV
-	w.CableMM2, _ = SmallestCable(s.CableM, w.MostV, w.MostA, w.DesignA, s.DropPct)
+	w.MostV, w.Strings = float64(of.InString)*s.MostV, of.Strings
+	w.RunV, w.RunA = w.MostV, w.MostA
+	if s.Coupling != scenario.Converter {
+		w.RunV, w.RunA = of.FullV, of.FullA
+	}
+	w.CableMM2, _ = SmallestCable(s.CableM, w.RunV, w.RunA, w.DesignA, s.DropPct)
 	return w
 }
 

@@ -16,6 +16,7 @@ func TestScroll_LeavesTheHouse(t *testing.T) {
 	f := finger{b, true}
 	stroke := func(selector string, share, across, up float64) {
 		t.Helper()
+		b.rests() // what was scrolled before
 		r := b.box(selector)
 		x, y := r.X+r.W*share, r.Y+r.H/2
 		f.event("down", x, y)
@@ -42,12 +43,14 @@ func TestScroll_LeavesTheHouse(t *testing.T) {
 	if got := b.link(); got != link || to < from+50 {
 		t.Errorf("scrolled on a slider from %g to %g: %s", from, to, got)
 	}
+	b.rests()
 	b.run(centred("#field-tank-slider"))
 	stroke("#field-tank-slider", 0.3, 60, 3)
 	b.until(`!location.hash.includes('tank=150')`)
 	if got := b.link(); !strings.Contains(got, "tank=") {
 		t.Errorf("slid: %s", got)
 	}
+	b.rests()
 	before := b.link()
 	r := b.box("#field-tank-slider")
 	f.event("down", r.X+r.W*0.9, r.Y+r.H/2)
@@ -55,4 +58,10 @@ func TestScroll_LeavesTheHouse(t *testing.T) {
 	b.until("location.hash !== " + quote(before))
 	b.run(chromedp.Click("#undo", chromedp.ByQuery))
 	b.clean()
+}
+
+// rests waits until the page has stopped to scroll.
+func (b *tab) rests() {
+	b.t.Helper()
+	b.run(chromedp.Evaluate(`new Promise(done => { let at = NaN, since = 0; const look = () => { if (scrollY !== at) { at = scrollY; since = 0 } else if (++since > 20) return done(1); requestAnimationFrame(look) }; look() })`, nil, awaitPromise))
 }

@@ -46,7 +46,7 @@ func TestVisit_Walked(t *testing.T) {
 			var offers int
 			b.eval(`document.querySelectorAll('.wiring button').length`, &offers)
 			b.run(centred(".wiring button"), chromedp.Click(".wiring button"))
-			b.until(`/couple=(staged|direct)|series=/.test(location.hash)`)
+			b.until(`/couple=(staged|direct)|string=/.test(location.hash)`)
 			var here, left int
 			b.eval(`document.querySelectorAll('.wiring.here').length`, &here)
 			b.eval(`document.querySelectorAll('.wiring button').length`, &left)
@@ -54,7 +54,7 @@ func TestVisit_Walked(t *testing.T) {
 				t.Errorf("%d wirings are the house's, %d to take, before %d", here, left, offers)
 			}
 			b.run(chromedp.Click("#undo", chromedp.ByQuery))
-			b.until(`!/couple=/.test(location.hash)`)
+			b.until(`!/couple=|string=/.test(location.hash)`)
 			b.run(centred("#part-meters"), chromedp.Click("#part-meters"))
 			b.until(`document.getElementById('test-back') !== null`)
 			b.run(chromedp.SendKeys("#test-back", "42"+kb.Enter), chromedp.SendKeys("#read-open", "-200"+kb.Enter))

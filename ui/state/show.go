@@ -9,10 +9,11 @@ import (
 // showMinutes is how far a grip goes that shows itself.
 const showMinutes = 120
 
-// CanShow tells whether a grip can show itself: there are hours, and not all day.
+// CanShow tells whether a grip can show itself: there are hours, not all day, and no better ones are
+// looked for.
 func (s *Store) CanShow() bool {
 	w := s.Window(0)
-	return s.Before == nil && w.Length() > 0 && !w.AllDay
+	return s.Before == nil && s.find == nil && w.Length() > 0 && !w.AllDay
 }
 
 // ShowGrip shows the end of the first window on its way there and back: share 0 to 1. Cancel

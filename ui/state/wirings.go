@@ -1,16 +1,18 @@
 package state
 
 import (
+	"slices"
+
 	"suncask/engine/scenario"
 	"suncask/engine/visit"
 )
 
 // wiringNumbers are those of a wiring, before its findings.
-const wiringNumbers = 10
+const wiringNumbers = 11
 
 // wiringPart writes a wiring: what its row shows.
 func wiringPart(w *visit.Wiring) Part {
-	n := []float64{w.OfferedJ, w.IntoJ, w.HotV, w.MostA, w.ShortA, w.CableMM2, w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA}
+	n := []float64{w.OfferedJ, w.IntoJ, w.HotV, w.MostA, w.ShortA, w.CableMM2, w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA, float64(w.Strings)}
 	return Part{Steps: 1, Link: scenario.Encode(&w.To), Numbers: appendFindings(n, w.Findings)}
 }
 
@@ -23,7 +25,7 @@ func readWiring(p Part) (w visit.Wiring, ok bool) {
 	w.To, _ = scenario.Decode(p.Link)
 	w.OfferedJ, w.IntoJ, w.HotV, w.MostA, w.ShortA, w.CableMM2 = n[0], n[1], n[2], n[3], n[4], n[5]
 	w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA = n[6], n[7], n[8], n[9]
-	w.Fused = w.FuseMostA > 0
+	w.Fused, w.Strings = w.FuseMostA > 0, int(n[10])
 	w.Findings, ok = readFindings(n[wiringNumbers:])
 	return w, ok
 }
@@ -34,7 +36,7 @@ func (s *Store) Wirings() []visit.Wiring {
 	if !ok {
 		return nil
 	}
-	return t.wirings
+	return slices.Clone(t.wirings) // parts that come sort it
 }
 
 // TakeWiring wires the present house like that, as one change.

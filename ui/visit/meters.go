@@ -8,6 +8,7 @@ import (
 
 	"suncask/engine/care"
 	"suncask/engine/pv"
+	"suncask/engine/scenario"
 	"suncask/engine/visit"
 	"suncask/ui/format"
 	"suncask/ui/page"
@@ -40,13 +41,17 @@ type box struct {
 	least, most, usual float64
 }
 
-// Boxes of the light and the cells. Temperatures are in the unit that is shown.
+// Boxes of the light and of the strings' open circuit.
 var (
 	lightBox = box{"test-light", 20, 1400, 800}
 	ampsBox  = box{"test-amps", 0.1, 60, 10}
-	backBox  = box{"test-back", -40, 250, math.NaN()}
 	openBox  = box{"test-open", 1, 1500, math.NaN()}
 )
+
+// tempBox is one of a temperature, in the unit that is shown.
+func tempBox(id string, leastC, mostC float64) box {
+	return box{id, math.Round(format.Shown(scenario.Celsius, leastC)), math.Round(format.Shown(scenario.Celsius, mostC)), math.NaN()}
+}
 
 // measured are the readings that are judged, in the order of the test.
 var measured = []struct {
@@ -61,14 +66,31 @@ var measured = []struct {
 	{"read-watts", visit.ElementWatts, words.TestElementW},
 }
 
+// readings are those that can be expected: with several planes the light of one says nothing of the
+// others' current.
+func (c *Meters) readings() []int {
+	planes := 0
+	for _, p := range c.Page.Store.Scenario.Planes() {
+		if p.Modules > 0 {
+			planes++
+		}
+	}
+	if planes > 1 {
+		return []int{0}
+	}
+	return []int{0, 1, 2, 3, 4}
+}
+
 // readingMost bounds what a meter can read here, V, A or W.
 const readingMost = 20_000
+
+func (c *Meters) modules() bool { return c.Page.Store.Prepared.Wiring().Strings > 0 }
 
 // Compute works out what is expected.
 func (c *Meters) Compute() {
 	*c = Meters{Page: c.Page}
 	p := c.Page.Store.Prepared
-	if p.Wiring().Strings == 0 {
+	if !c.modules() {
 		c.problem = c.Page.T(words.VisitNoModules)
 		return
 	}
@@ -83,7 +105,7 @@ func (c *Meters) Compute() {
 		case !ok:
 			return 0, false
 		case v.Cells == byOpen:
-			g.CellK = visit.OpenVoltsK
+			g.CellK, g.VoltsAreCells = visit.OpenVoltsK, true
 			at, err := visit.CellOf(p, typed, wm2)
 			var none *visit.CellError
 			if errors.As(err, &none) {
@@ -104,7 +126,7 @@ func (c *Meters) Compute() {
 		g.AmpsAreLight, lightOK = true, ok
 		cellC = pv.StandardC
 		for range 4 {
-			if light = visit.LightOf(s, 1, amps, cellC); lightOK && cellOK {
+			if light = visit.LightOf(p, 1, amps, cellC); lightOK && cellOK {
 				cellC, cellOK = cells(light)
 			}
 		}
@@ -123,10 +145,13 @@ func (c *Meters) Compute() {
 
 // cellBox is the one for the cells.
 func (c *Meters) cellBox() box {
-	if c.Page.Visit.Cells == byOpen {
+	switch c.Page.Visit.Cells {
+	case byOpen:
 		return openBox
+	case byAir:
+		return tempBox("test-air", -45, 55)
 	}
-	return backBox
+	return tempBox("test-back", -45, 95)
 }
 
 // number is what a box holds; ok is false where it is no number within its limits, or empty without

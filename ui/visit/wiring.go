@@ -1,6 +1,7 @@
 package visit
 
 import (
+	"slices"
 	"strings"
 
 	"suncask/engine/care"
@@ -63,19 +64,23 @@ func (c *Wiring) assumed() string {
 // name says how the modules are wired.
 func (c *Wiring) name(w *visit.Wiring) string {
 	coupling := c.Page.View.Words.Fields[scenario.CoupledBy].Choices[w.To.Coupling]
-	if strings := w.To.Modules / w.To.InString; strings > 1 {
-		return c.Page.View.Words.Text(words.WiringMany, w.To.InString, strings, coupling)
+	if w.Strings > 1 {
+		return c.Page.View.Words.Text(words.WiringMany, w.To.InString, w.Strings, coupling)
 	}
 	return c.Page.View.Words.Text(words.WiringOne, w.To.InString, coupling)
 }
 
-func (c *Wiring) fuse(r *visit.Ratings) string {
+// fuse says what a string's fuse must be, of so many strings.
+func (c *Wiring) fuse(r *visit.Ratings, strings int, findings []care.Finding) string {
 	w := c.Page.View.Words
 	switch {
+	case strings > 1 && c.Page.Store.Scenario.MaxFuseA == scenario.Unknown:
+		least, _ := care.FuseWindow(c.Page.Store.Scenario.ShortA)
+		return w.Text(words.FuseLabel, format.AtLeast(least, 1))
 	case !r.Fused:
 		return w.Text(words.FuseNone)
-	case c.Page.Store.Scenario.MaxFuseA == scenario.Unknown:
-		return w.Text(words.FuseLabel, format.AtLeast(r.FuseLeastA, 1))
+	case slices.ContainsFunc(findings, func(f care.Finding) bool { return f.Code == care.NoFuseFits }):
+		return w.Text(words.FuseUnfit)
 	}
 	return w.Text(words.FuseBetween, format.AtLeast(r.FuseLeastA, 1), format.AtMost(r.FuseMostA, 1))
 }
@@ -84,12 +89,17 @@ func (c *Wiring) cable(mm2 float64) string {
 	if mm2 == 0 {
 		return c.Page.T(words.CableNone)
 	}
-	return c.Page.View.Words.Text(words.CableLeast, format.Input(mm2))
+	return c.Page.View.Words.Text(words.CableLeast, c.size(mm2))
+}
+
+// size writes a cross-section as its field does.
+func (c *Wiring) size(mm2 float64) string {
+	return c.Page.View.Words.Fields[scenario.CableSize].Choices[slices.Index(pv.CableSizes(), mm2)]
 }
 
 // line says what a wiring brings, and its limits.
 func (c *Wiring) line(w *visit.Wiring) string {
-	return c.Page.View.Words.Text(words.WiringLine, format.KWh(w.IntoJ, 0), format.KWh(w.OfferedJ, 0), format.AtLeast(w.Volts, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings), c.cable(w.CableMM2))
+	return c.Page.View.Words.Text(words.WiringLine, format.KWh(w.IntoJ, 0), format.KWh(w.OfferedJ, 0), format.AtLeast(w.Volts, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings, w.Strings, w.Findings), c.cable(w.CableMM2))
 }
 
 // counts says how many findings stop it and how many are to be minded.
@@ -148,7 +158,7 @@ func (c *Wiring) sheet() *parts.Sheet {
 	sh := &parts.Sheet{ID: "wirings", Caption: t(words.WiringsName), Head: []string{t(words.VisitWiring), t(words.WiringOffered), t(words.WiringInto), t(words.WiringCold), t(words.WiringHot), t(words.WiringDesign), t(words.WiringFuse), t(words.WiringCable), t(words.WiringFindings)}}
 	for i := range c.list {
 		w := &c.list[i]
-		sh.Rows = append(sh.Rows, parts.SheetRow{Cells: []any{c.name(w), format.KWh(w.OfferedJ, 0), format.KWh(w.IntoJ, 0), format.AtLeast(w.Volts, 0), format.AtMost(w.HotV, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings), c.cable(w.CableMM2), c.counts(w)}})
+		sh.Rows = append(sh.Rows, parts.SheetRow{Cells: []any{c.name(w), format.KWh(w.OfferedJ, 0), format.KWh(w.IntoJ, 0), format.AtLeast(w.Volts, 0), format.AtMost(w.HotV, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings, w.Strings, w.Findings), c.cable(w.CableMM2), c.counts(w)}})
 	}
 	return sh
 }
@@ -176,8 +186,8 @@ func (c *Wiring) ratings() *parts.Sheet {
 
 // sizes are the rated currents that a string's fuse can have.
 func (c *Wiring) sizes(r *visit.Ratings) string {
-	if !r.Fused || c.Page.Store.Scenario.MaxFuseA == scenario.Unknown {
-		return c.fuse(r)
+	if strings := c.Page.Store.Prepared.Wiring().Strings; !r.Fused || c.Page.Store.Scenario.MaxFuseA == scenario.Unknown {
+		return c.fuse(r, strings, nil)
 	}
 	if len(r.FuseSizes) == 0 {
 		return c.Page.T(words.FuseUnfit)
@@ -199,10 +209,10 @@ func (c *Wiring) cables() *parts.Sheet {
 	for _, m := range visit.CableLengthsM {
 		row := parts.SheetRow{Cells: []any{w.Text(words.CablesLength, format.In(scenario.Metre, m, 0)+format.Space+w.Units[scenario.Metre])}}
 		for _, pct := range visit.CableLossPcts {
-			mm2, ok := visit.SmallestCable(m, now.MostV, now.MostA, now.DesignA, pct)
+			mm2, ok := visit.SmallestCable(m, now.RunV, now.RunA, now.DesignA, pct)
 			cell := "\u2013"
 			if ok {
-				cell = format.Input(mm2)
+				cell = c.size(mm2)
 			}
 			row.Cells = append(row.Cells, cell)
 		}
@@ -214,5 +224,5 @@ func (c *Wiring) cables() *parts.Sheet {
 // now says what the cable as it is loses.
 func (c *Wiring) now() string {
 	s, w := &c.Page.Store.Scenario, visit.Judge(c.Page.Store.Prepared)
-	return c.Page.View.Words.Text(words.CablesNow, format.AtLeast(visit.CableLossPct(s.CableM, pv.CableSizes()[s.CableSize], w.MostV, w.MostA), 1))
+	return c.Page.View.Words.Text(words.CablesNow, format.AtLeast(visit.CableLossPct(s.CableM, pv.CableSizes()[s.CableSize], w.RunV, w.RunA), 1))
 }

@@ -44,7 +44,7 @@ var frenchVisit = []string{
 	RatingFuse:      "Fusible de chaîne",
 	RatingGrid:      "Circuit du réseau",
 	RatingGridMore:  "Le même là où la règle compte les chauffe-eau comme charge continue",
-	RatingRelief:    "Soupape de sûreté\u202f: ce qui peut chauffer à la fois",
+	RatingRelief:    "Soupape de sécurité\u202f: ce qui peut chauffer à la fois",
 	RatingLeast:     "au moins",
 	RatingNote:      "Des nombres pour un plan et aucun produit. Les règles des normes sont de mémoire\u202f; la règle locale peut demander plus, et des personnes habilitées décident.",
 	CablesName:      "Plus petit câble, mm², selon sa longueur et ce qu’il peut perdre",

@@ -44,7 +44,7 @@ var portugueseVisit = []string{
 	RatingFuse:      "Fusível de fileira",
 	RatingGrid:      "Circuito da rede",
 	RatingGridMore:  "O mesmo onde a norma conta os aquecedores como carga contínua",
-	RatingRelief:    "Válvula de segurança: o que pode aquecer ao mesmo tempo",
+	RatingRelief:    "Válvula de alívio: o que pode aquecer ao mesmo tempo",
 	RatingLeast:     "no mínimo",
 	RatingNote:      "Números para um plano e não produtos. As regras das normas são de memória; a norma local pode pedir mais, e decidem pessoas habilitadas.",
 	CablesName:      "Cabo mínimo, mm², pelo comprimento e pelo que pode perder",

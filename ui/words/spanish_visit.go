@@ -44,7 +44,7 @@ var spanishVisit = []string{
 	RatingFuse:      "Fusible de cadena",
 	RatingGrid:      "Circuito de la red",
 	RatingGridMore:  "Lo mismo donde la norma cuenta los calentadores como carga continua",
-	RatingRelief:    "Válvula de seguridad: lo que puede calentar a la vez",
+	RatingRelief:    "Válvula de alivio: lo que puede calentar a la vez",
 	RatingLeast:     "como mínimo",
 	RatingNote:      "Números para un plan y no productos. Las reglas de las normas son de memoria; la norma local puede pedir más, y deciden personas autorizadas.",
 	CablesName:      "Cable mínimo, mm², según su longitud y lo que puede perder",
