@@ -77,5 +77,8 @@ func (c *Figures) sinceClass() string {
 	if c.Page.Store.Since == nil {
 		return "since rest"
 	}
+	if c.Page.Store.Since == c.Page.SinceSeen {
+		return "since seen"
+	}
 	return "since"
 }

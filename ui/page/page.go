@@ -25,6 +25,7 @@ type Page struct {
 	Wide        int8           // 0: a phone, 1: two columns, 2: three
 	Printing    bool           // every place is shown, and all inputs as a list
 	Theme       string         // auto, light or dark
+	SinceSeen   *state.Since   // the edit after which somebody went to another place
 	HelpOf      string         // the field whose explanation is open
 	TableOpen   string         // the table that is shown beside its picture
 	AllLengths  bool           // the landscape shows the other lengths than at first

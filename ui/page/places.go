@@ -41,7 +41,7 @@ func (c *Page) GoTo(p Place) {
 	if c.Place == p && c.Over == NoSheet {
 		return
 	}
-	c.Place, c.Over = p, NoSheet
+	c.Place, c.Over, c.SinceSeen = p, NoSheet, c.Store.Since
 	c.went(true)
 }
 

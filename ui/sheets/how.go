@@ -1,6 +1,8 @@
 package sheets
 
 import (
+	"strconv"
+
 	"suncask/engine/scenario"
 	"suncask/ui/dial"
 	"suncask/ui/format"
@@ -21,6 +23,14 @@ func (c *How) marked() []string {
 // lines say how the strip is read and what the buttons do.
 func (c *How) lines() []string {
 	return []string{c.Page.T(words.StripHelp), c.Page.T(words.FindHelp), c.rule()}
+}
+
+// drops are the dial's.
+func (c *How) drops() (list []string) {
+	for i := range c.Page.Store.Drops() {
+		list = append(list, "#drop-"+strconv.Itoa(i))
+	}
+	return list
 }
 
 // noHours is where the number of the backup hours stands where there are none.
