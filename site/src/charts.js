@@ -22,6 +22,19 @@ const numbered = axes => axes?.map(axis => ({
   axisLabel: axis.max === 13 ? { formatter: month } : { formatter: v => String(v).replace('.', window.suncaskLocale.decimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
 }))
 
+// tall are charts with room for more numbers at an axis than its ends.
+const tall = new Set(['year', 'cash', 'iv'])
+
+// even is a round step between two ends that both are multiples of, three to six of them, else all
+// the way.
+function even (from, to) {
+  const step = [5, 4, 3, 6].map(n => (to - from) / n).find(step => {
+    const lead = step / 10 ** Math.floor(Math.log10(step) + 1e-9)
+    return [1, 2, 2.5, 5].some(k => Math.abs(lead - k) < 1e-6) && Math.abs(from / step - Math.round(from / step)) < 1e-6
+  })
+  return step ?? to - from
+}
+
 // parts are those of a line that is drawn, ECharts' own (its version is pinned), with the pixels of the
 // axes' zeros and of one unit on each.
 function parts ({ drawn }, i) {
@@ -79,7 +92,7 @@ window.suncaskCharts = {
       const [left, right] = ends.slice(-2)
       if (right > left) change.xAxis = [{ min: left, max: right, interval: right }]
       for (let i = 0; i < ends.length - 2; i += 2) {
-        change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: ends[i + 1] - ends[i] })
+        change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: (tall.has(name) ? even : (from, to) => to - from)(ends[i], ends[i + 1]) })
       }
     }
     chart.drawn.setOption(change, { lazyUpdate: false, silent: true })
