@@ -40,3 +40,12 @@ func (c *Root) share() {
 		c.Page.LinkShown = c.Page.Host.Share(func() { c.Page.Copied = true })
 	}
 }
+
+// redoClass hides the button where there is nothing to make again. It stays in the document, so that
+// the one beside it keeps its place and its focus.
+func (c *Root) redoClass() string {
+	if c.Page.Store.CanRedo() {
+		return "ib"
+	}
+	return "none"
+}

@@ -38,7 +38,7 @@ func TestHouses_KeptAndCompared(t *testing.T) {
 	b.run(chromedp.Click("#over-close", chromedp.ByQuery))
 	// Undo and redo.
 	b.run(chromedp.Click("#undo", chromedp.ByQuery))
-	b.until(`document.getElementById('redo') !== null && !location.hash.includes('modules=2')`)
+	b.until(`document.getElementById('redo').className === 'ib' && !location.hash.includes('modules=2')`)
 	b.run(chromedp.KeyEvent("z", chromedp.KeyModifiers(2|8))) // with Control and Shift
 	b.until(`location.hash.includes('modules=2')`)
 	changed := b.value("out-cost-year")
