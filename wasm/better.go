@@ -59,19 +59,6 @@ func (a *app) askFixes() {
 	}
 }
 
-// askWirings lets a worker judge the ways to wire the modules once an installer looks at them.
-func (a *app) askWirings() {
-	if !visit.WiringsWanted(a.page) {
-		a.wirings.end(a)
-		return
-	}
-	a.wirings.begin(a, curvesMs, func() {
-		if a.store.Before == nil && visit.WiringsWanted(a.page) {
-			a.Start(state.WiringsJob, a.store.BeginJob(state.WiringsJob))
-		}
-	})
-}
-
 // askCurves lets a worker simulate the curves behind the sliders of the open card.
 func (a *app) askCurves() {
 	if len(house.Ranged(a.page)) == 0 {
@@ -89,14 +76,22 @@ func (a *app) askCurves() {
 }
 
 // askSteps lets a worker compare both kinds of converter where a finding asks.
-func (a *app) askSteps() {
-	if !a.page.StepsOpen() {
-		a.steps.end(a)
+func (a *app) askSteps() { a.ask(&a.steps, stepsMs, state.StepsJob, a.page.StepsOpen) }
+
+// askWirings lets one judge the ways to wire the modules once an installer looks at them.
+func (a *app) askWirings() {
+	a.ask(&a.wirings, curvesMs, state.WiringsJob, func() bool { return visit.WiringsWanted(a.page) })
+}
+
+// ask starts a job once the page has rested for so long, if it is wanted then too and not on its way.
+func (a *app) ask(r *rest, ms int, j state.Job, wanted func() bool) {
+	if !wanted() {
+		r.end(a)
 		return
 	}
-	a.steps.begin(a, stepsMs, func() {
-		if _, running := a.store.Running(state.StepsJob); !running && a.store.Before == nil && a.page.StepsOpen() {
-			a.Start(state.StepsJob, a.store.BeginJob(state.StepsJob))
+	r.begin(a, ms, func() {
+		if _, running := a.store.Running(j); !running && a.store.Before == nil && wanted() {
+			a.Start(j, a.store.BeginJob(j))
 		}
 	})
 }

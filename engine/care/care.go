@@ -220,6 +220,16 @@ func Electric(p *simulate.Prepared) []Finding {
 	return l
 }
 
+// Count is how many findings have a severity.
+func Count(list []Finding, severity Severity) (n int) {
+	for _, f := range list {
+		if f.Severity == severity {
+			n++
+		}
+	}
+	return n
+}
+
 // OfYears returns what only other years than the house's own show: bothKWh are bought in a year
 // if the converter raises and lowers the voltage, downKWh if it only lowers it, see
 // simulate.Prepared.OnlyDown; NaN while they are not simulated.

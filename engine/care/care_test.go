@@ -286,65 +286,7 @@ func TestBurnSeconds_Published(t *testing.T) {
 	}
 }
 
-func TestFuses_IEC62548(t *testing.T) {
-	var b struct {
-		Example struct {
-			Strings      int
-			Isc          float64
-			Max          float64 `json:"max_series_fuse"`
-			Lower, Upper float64
-		}
-	}
-	published.Block(t, "pv.json", "fuse", &b)
-	e := b.Example
-	least, most := FuseWindow(e.Isc)
-	if math.Abs(least-e.Lower) > 0.005 || math.Abs(most-e.Upper) > 0.005 || !FusesNeeded(e.Strings, e.Isc, e.Max) || FusesNeeded(2, e.Isc, e.Max) {
-		t.Errorf("%g to %g A", least, most)
-	}
-}
-
 // Sizes of fuses that lie in the window and that the modules bear; none where they do not.
-func TestFuseSizes_IEC60269(t *testing.T) {
-	var b struct {
-		Rows []struct {
-			Strings  int
-			Isc, Max float64
-			Sizes    []float64
-		}
-	}
-	published.Block(t, "pv.json", "fuse_sizes", &b)
-	if len(b.Rows) != 4 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
-		if needed := FusesNeeded(r.Strings, r.Isc, r.Max); needed != (r.Sizes != nil) {
-			t.Errorf("%+v: needed %v", r, needed)
-		}
-		if got := FusesThatFit(r.Isc, r.Max); r.Sizes != nil && !slices.Equal(got, r.Sizes) {
-			t.Errorf("%+v: %v", r, got)
-		}
-	}
-}
-
-func TestInsulation_IEC62446(t *testing.T) {
-	var b struct {
-		Rows []struct {
-			Modules int
-			Test    float64 `json:"test_V"`
-			Megohm  float64
-		}
-	}
-	published.Block(t, "pv.json", "insulation", &b)
-	if len(b.Rows) != 5 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
-		if megohm, volts := InsulationTest(r.Modules, 36.9); megohm != r.Megohm || volts != r.Test {
-			t.Errorf("%+v: %g megohm at %g V", r, megohm, volts)
-		}
-	}
-}
-
 // tenDegrees is a tank of 250 L with cold water of 10 degC all year.
 func tenDegrees(s *scenario.Scenario) { coldTank(250, 10, 75)(s) }
 
@@ -399,26 +341,6 @@ func TestFindings_Figures(t *testing.T) {
 	for _, r := range b.Rows {
 		if got := ColdOpenV(6, 36.9, -0.0026*36.9, r[0]); math.Abs(got-r[1]) > 0.01 {
 			t.Errorf("%g degC: %.2f V", r[0], got)
-		}
-	}
-}
-
-func TestColdOpenV_IEC62548(t *testing.T) {
-	var b struct {
-		Rows []struct {
-			Voc, Tmin, Max float64
-			PerK           float64 `json:"beta_V_per_K"`
-			Pct            float64 `json:"beta_pct"`
-			VocMax         float64 `json:"voc_max"`
-		}
-	}
-	published.Block(t, "pv.json", "cold_voc", &b)
-	if len(b.Rows) != 2 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
-		if got := ColdOpenV(1, r.Voc, r.PerK+r.Pct/100*r.Voc, r.Tmin); math.Abs(got-r.VocMax) > 1e-4 {
-			t.Errorf("%+v: %.5f V", r, got)
 		}
 	}
 }

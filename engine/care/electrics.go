@@ -21,7 +21,7 @@ func (l *findings) electrics(p *simulate.Prepared) {
 		return
 	}
 	s := &p.Scenario
-	cold := ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
+	cold := HighestV(s, &w)
 	l.strings(s, &w, cold)
 	l.fuses(s, &w)
 	l.currents(s, &w, cold)
@@ -52,19 +52,24 @@ func (l *findings) grid(p *simulate.Prepared) {
 	if s.BreakerA == scenario.Unknown {
 		return
 	}
-	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
-	switch amps := s.SupplyV / least; {
+	switch amps := GridA(s); {
 	case amps > s.BreakerA:
 		l.find(GridBreaker, Stop, scenario.BreakerA, "I = V/R with the plate's +5 % (IEC 60335-1 clause 10, from memory)", amps, s.BreakerA)
-	case continuous*amps > s.BreakerA:
-		l.find(GridBreakerNear, Note, scenario.BreakerA, "some codes count water heaters as continuous loads (from memory)", continuous*amps, s.BreakerA)
+	case Continuous*amps > s.BreakerA:
+		l.find(GridBreakerNear, Note, scenario.BreakerA, "some codes count water heaters as continuous loads (from memory)", Continuous*amps, s.BreakerA)
 	}
 }
 
-const (
-	overloadStop = 1.15 // of the plate's watts
-	continuous   = 1.25 // of a continuous load's current
-)
+// overloadStop is of the plate's watts, Continuous what some codes make of a current that stays on
+// (from memory).
+const overloadStop, Continuous = 1.15, 1.25
+
+// GridA is what the grid passes through an element that takes 5 % more than its plate, A: I = V/R
+// (IEC 60335-1 clause 10, from memory).
+func GridA(s *scenario.Scenario) float64 {
+	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
+	return s.SupplyV / least
+}
 
 // converter are findings about what feeds the element.
 func (l *findings) converter(s *scenario.Scenario, w *simulate.Wiring, cold float64) {
@@ -124,7 +129,7 @@ func (l *findings) thermostat(s *scenario.Scenario, w *simulate.Wiring) {
 	volts, amps := w.OutV, w.OutA
 	switch {
 	case s.Coupling != scenario.Converter:
-		volts, amps = ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC), w.FullA
+		volts, amps = HighestV(s, w), w.FullA
 	case s.ConverterOut == scenario.OutAC:
 		return
 	}

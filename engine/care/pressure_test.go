@@ -11,13 +11,9 @@ import (
 // Kell's formula against densities computed by another one (IAPWS, testdata/water.json): water
 // from 5 to 99 degC grows the same to 3e-5 of itself.
 func TestExpansion_IAPWS(t *testing.T) {
-	var b struct{ Rows [][6]float64 }
-	published.Block(t, "water.json", "water_1atm", &b)
-	if len(b.Rows) != 21 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for i, cold := range b.Rows {
-		for _, hot := range b.Rows[i:] {
+	rows := published.Rows[[6]float64](t, "water.json", "water_1atm", 21)
+	for i, cold := range rows {
+		for _, hot := range rows[i:] {
 			if cold[0] < 5 {
 				continue
 			}
@@ -34,12 +30,7 @@ func TestExpansion_IAPWS(t *testing.T) {
 // Litres that a heat-up pushes out (Kell 1975, J. Chem. Eng. Data 20, p. 97; formula from memory,
 // rows computed apart).
 func TestExpansion_Kell(t *testing.T) {
-	var b struct{ Rows [][4]float64 }
-	published.Block(t, "water.json", "expansion", &b)
-	if len(b.Rows) != 3 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
+	for _, r := range published.Rows[[4]float64](t, "water.json", "expansion", 3) {
 		if got := r[0] * Expansion(r[1], r[2]); math.Abs(got-r[3]) > 0.03 {
 			t.Errorf("%g L, %g to %g degC: %.3f L, want %g", r[0], r[1], r[2], got, r[3])
 		}
@@ -49,12 +40,7 @@ func TestExpansion_Kell(t *testing.T) {
 // The least vessel by Boyle's law: a row computed apart, and for any pressures the gas of such a
 // vessel reaches just 0.9 of the relief valve's pressure when it holds the water.
 func TestVesselLitres_Boyle(t *testing.T) {
-	var b struct{ Rows [][4]float64 }
-	published.Block(t, "water.json", "vessel", &b)
-	if len(b.Rows) != 1 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
+	for _, r := range published.Rows[[4]float64](t, "water.json", "vessel", 1) {
 		if got, ok := VesselLitres(r[0], r[1], r[2]); !ok || math.Abs(got-r[3]) > 0.1 {
 			t.Errorf("%g L at %g and %g bar: %.2f L, want %g", r[0], r[1], r[2], got, r[3])
 		}

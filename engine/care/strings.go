@@ -63,6 +63,16 @@ func ColdOpenV(modules int, openV, voltagePerK, coldC float64) float64 {
 	return float64(modules) * (openV + voltagePerK*(coldC-pv.StandardC))
 }
 
+// HighestV is that of a house's longest string in the lowest temperature on record.
+func HighestV(s *scenario.Scenario, w *simulate.Wiring) float64 {
+	return ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
+}
+
+// DesignA is what switches and cables of so many strings are laid out for, A (IEC 62548-1, from memory).
+func DesignA(s *scenario.Scenario, strings int) float64 {
+	return s.DesignPct / 100 * s.ShortA * float64(strings)
+}
+
 // InsulationTest is the least insulation resistance, megohm, of strings of modules with
 // that open circuit at standard conditions, and the voltage at which it is measured
 // (IEC 62446-1, arrays up to 10 kWp, from memory).
@@ -126,7 +136,7 @@ func (l *findings) fuses(s *scenario.Scenario, w *simulate.Wiring) {
 
 // currents are findings about what cables and switches must carry.
 func (l *findings) currents(s *scenario.Scenario, w *simulate.Wiring, cold float64) {
-	design := s.DesignPct / 100 * s.ShortA * float64(w.Strings)
+	design := DesignA(s, w.Strings)
 	if carries, _ := pv.CableAmps(pv.CableSizes()[s.CableSize]); s.CableM > 0 && design > carries {
 		l.find(CableCurrent, Stop, scenario.CableSize, "EN 50618 table A.3: two cables on a surface, air of 60 degC (from memory)", design, carries)
 	}

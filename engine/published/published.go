@@ -24,3 +24,14 @@ func Block(t testing.TB, file, name string, into any) {
 		t.Fatalf("%s: %v", name, err)
 	}
 }
+
+// Rows decodes the rows of a block, and fails where there are not so many of them.
+func Rows[T any](t testing.TB, file, name string, want int) []T {
+	t.Helper()
+	var b struct{ Rows []T }
+	Block(t, file, name, &b)
+	if len(b.Rows) != want {
+		t.Fatalf("%s: %d rows, not %d", name, len(b.Rows), want)
+	}
+	return b.Rows
+}

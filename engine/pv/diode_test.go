@@ -43,18 +43,12 @@ func (c curvePoints) check(t *testing.T, what string, d *Diode, tol float64) {
 
 // Forty-digit solutions.
 func TestDiode_Precise(t *testing.T) {
-	var b struct {
-		Rows []struct {
-			IL, I0, Rs, Rsh, N float64
-			Ns                 int
-			curvePoints
-		}
-	}
-	published.Block(t, "pv.json", "precise", &b)
-	if len(b.Rows) != 32 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
+	rows := published.Rows[struct {
+		IL, I0, Rs, Rsh, N float64
+		Ns                 int
+		curvePoints
+	}](t, "pv.json", "precise", 32)
+	for _, r := range rows {
 		d := Diode{r.IL, r.I0, r.Rs, r.Rsh, r.N * float64(r.Ns) * boltzmannV * 298.15}
 		r.check(t, "row", &d, 1e-9)
 	}
@@ -184,15 +178,8 @@ func TestModule_DeSoto(t *testing.T) {
 }
 
 func TestTranslated_Pvlib(t *testing.T) {
-	var b struct {
-		Rows []struct{ G, Tc, Isc, Voc, Imp, Vmp, Pmp float64 }
-	}
-	published.Block(t, "pv.json", "translated", &b)
-	if len(b.Rows) != 10 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
 	m := module60(t)
-	for _, r := range b.Rows {
+	for _, r := range published.Rows[struct{ G, Tc, Isc, Voc, Imp, Vmp, Pmp float64 }](t, "pv.json", "translated", 10) {
 		d := m.At(r.G, r.Tc)
 		// The printed parameters have six digits.
 		curvePoints{ISC: r.Isc, VOC: r.Voc, IMP: r.Imp, VMP: r.Vmp, PMP: r.Pmp}.check(t, "translated", &d, 2e-5)
@@ -200,15 +187,8 @@ func TestTranslated_Pvlib(t *testing.T) {
 }
 
 func TestResistance_Computed(t *testing.T) {
-	var b struct {
-		Rows []struct{ R, V, I, P float64 }
-	}
-	published.Block(t, "pv.json", "resistance", &b)
-	if len(b.Rows) != 8 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
 	d := Diode{7, 6e-7, 0.1, 20, 0.5}
-	for _, r := range b.Rows {
+	for _, r := range published.Rows[struct{ R, V, I, P float64 }](t, "pv.json", "resistance", 8) {
 		v, i := d.IntoOhms(r.R)
 		nearRel(t, "V", v, r.V, 1e-8)
 		nearRel(t, "I", i, r.I, 1e-8)

@@ -139,12 +139,7 @@ func TestDrawLimits_Analytic(t *testing.T) {
 
 // The heat capacity of water that the tank takes lies among published ones.
 func TestHeatCapacity_Water(t *testing.T) {
-	var b struct{ Rows [][6]float64 }
-	published.Block(t, "water.json", "water_1atm", &b)
-	if len(b.Rows) != 21 {
-		t.Fatalf("%d rows", len(b.Rows))
-	}
-	for _, r := range b.Rows {
+	for _, r := range published.Rows[[6]float64](t, "water.json", "water_1atm", 21) {
 		if r[0] < 5 || r[0] > 90 {
 			continue
 		}

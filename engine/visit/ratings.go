@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"suncask/engine/care"
-	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
 )
@@ -12,7 +11,7 @@ import (
 // Ratings are the least that what is fitted must be rated for. They name no product, and local
 // codes may ask for more.
 type Ratings struct {
-	Volts   float64 // at the coldest: modules, cables, connectors, switches, fuses, converter (rule of IEC 62548, see care.ColdOpenV)
+	Volts   float64 // at the coldest: modules, cables, connectors, switches, fuses, converter (rule of IEC 62548, see care.HighestV)
 	DesignA float64 // of all strings: switches and the common cable, with Volts together (IEC 62548-1, from memory)
 	StringA float64 // that a string's own cable carries (the same)
 
@@ -25,16 +24,11 @@ type Ratings struct {
 	ReliefW         float64 // of all that can heat at once: the relief valve's stated capacity
 }
 
-// continuous is what some codes add to the current of a load that stays on (from memory).
-const continuous = 1.25
-
 // RatingsOf are those of a prepared house.
 func RatingsOf(p *simulate.Prepared) Ratings {
 	s, w := &p.Scenario, p.Wiring()
-	least, _ := pv.OhmsRange(s.ElementW, s.ElementV)
-	r := Ratings{GridA: s.SupplyV / least}
-	r.ReliefW = s.SupplyV * r.GridA
-	r.GridContinuousA = continuous * r.GridA
+	grid := care.GridA(s)
+	r := Ratings{GridA: grid, GridContinuousA: care.Continuous * grid, ReliefW: s.SupplyV * grid}
 	if w.Strings == 0 {
 		return r
 	}
@@ -43,10 +37,8 @@ func RatingsOf(p *simulate.Prepared) Ratings {
 	} else {
 		r.ReliefW = math.Max(r.ReliefW, sun)
 	}
-	factor := s.DesignPct / 100
-	r.Volts = care.ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
-	r.DesignA = factor * s.ShortA * float64(w.Strings)
-	r.StringA = factor * s.ShortA * math.Max(1, float64(w.Strings-1))
+	r.Volts = care.HighestV(s, &w)
+	r.DesignA, r.StringA = care.DesignA(s, w.Strings), care.DesignA(s, max(1, w.Strings-1))
 	bears, known := care.ModuleFuse(s)
 	if r.Fused = care.FusesNeeded(w.Strings, s.ShortA, bears); r.Fused {
 		r.FuseLeastA, r.FuseMostA = care.FuseWindow(s.ShortA)

@@ -44,12 +44,7 @@ func has(list []care.Finding, code care.Code, severity care.Severity) bool {
 
 func rows(t *testing.T, block string, want int) [][]float64 {
 	t.Helper()
-	var b struct{ Rows [][]float64 }
-	published.Block(t, file, block, &b)
-	if len(b.Rows) != want {
-		t.Fatalf("%s: %d rows, not %d", block, len(b.Rows), want)
-	}
-	return b.Rows
+	return published.Rows[[]float64](t, file, block, want)
 }
 
 func TestRatings_ColdVolts(t *testing.T) {

@@ -13,11 +13,8 @@ import (
 	"suncask/engine/simulate"
 )
 
-// Bounds of the list of wirings.
-const (
-	MostStrings = 6
-	MostWirings = 24
-)
+// MostStrings are as many as are tried side by side.
+const MostStrings = 6
 
 // Wiring is a way to wire the modules of a house's first plane and to bring their power to the
 // element, with what limits say of it.
@@ -26,9 +23,6 @@ type Wiring struct {
 	OfferedJ float64 // a year at the element, whoever needs it
 	IntoJ    float64 // a year into the water, with the house's own hours
 	HotV     float64 // of a string at most power, hot cells, behind the cable, see simulate.Wiring
-	MostV    float64 // of a string at most power, standard conditions
-	MostA    float64 // of all strings, the same
-	ShortA   float64 // short circuit, the same
 	Strings  int     // side by side, of all planes
 	RunV     float64 // where they work in full sun, cells of 25 degC: at most power with a converter, else as the element holds them
 	RunA     float64
@@ -38,24 +32,10 @@ type Wiring struct {
 }
 
 // Stops tells whether a finding says that it is not to be built like this.
-func (w *Wiring) Stops() bool {
-	for _, f := range w.Findings {
-		if f.Severity == care.Stop {
-			return true
-		}
-	}
-	return false
-}
+func (w *Wiring) Stops() bool { return care.Count(w.Findings, care.Stop) > 0 }
 
 // Cautions counts the findings to be dealt with.
-func (w *Wiring) Cautions() (n int) {
-	for _, f := range w.Findings {
-		if f.Severity == care.Caution {
-			n++
-		}
-	}
-	return n
-}
+func (w *Wiring) Cautions() int { return care.Count(w.Findings, care.Caution) }
 
 // Compare orders wirings: those that nothing stops first, then those with fewer cautions, then
 // by the heat that they bring into the water.
@@ -79,7 +59,7 @@ func Houses(s *scenario.Scenario) (list []scenario.Scenario) {
 		if s.Modules == 0 || s.Modules%strings != 0 {
 			continue
 		}
-		for coupling := scenario.Converter; coupling <= scenario.Staged && len(list) < MostWirings; coupling++ {
+		for coupling := scenario.Converter; coupling <= scenario.Staged; coupling++ {
 			to := *s
 			to.Coupling, to.InString = coupling, s.Modules/strings
 			to.Known = to.Known.With(scenario.CoupledBy, scenario.InString)
@@ -113,13 +93,9 @@ func Wirings(p *simulate.Prepared, file *climate.Record) iter.Seq[*Wiring] {
 // Judge works out a prepared house's wiring but for the year's heat.
 func Judge(p *simulate.Prepared) *Wiring {
 	s, of := &p.Scenario, p.Wiring()
-	w := &Wiring{To: *s, OfferedJ: p.Potential.ElementJ, HotV: of.HotV, Ratings: RatingsOf(p), Findings: care.Electric(p)}
-	strings := float64(of.Strings)
-	w.MostA, w.ShortA = s.ModuleW/s.MostV*strings, s.ShortA*strings
-	w.MostV, w.Strings = float64(of.InString)*s.MostV, of.Strings
-	w.RunV, w.RunA = w.MostV, w.MostA
-	if s.Coupling != scenario.Converter {
-		w.RunV, w.RunA = of.FullV, of.FullA
+	w := &Wiring{To: *s, OfferedJ: p.Potential.ElementJ, HotV: of.HotV, Strings: of.Strings, RunV: of.FullV, RunA: of.FullA, Ratings: RatingsOf(p), Findings: care.Electric(p)}
+	if s.Coupling == scenario.Converter { // also where its window holds them off it
+		w.RunV, w.RunA = float64(of.InString)*s.MostV, s.ModuleW/s.MostV*float64(of.Strings)
 	}
 	w.CableMM2, _ = SmallestCable(s.CableM, w.RunV, w.RunA, w.DesignA, s.DropPct)
 	return w

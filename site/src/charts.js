@@ -92,7 +92,7 @@ window.suncaskCharts = {
       const [left, right] = ends.slice(-2)
       if (right > left) change.xAxis = [{ min: left, max: right, interval: right }]
       for (let i = 0; i < ends.length - 2; i += 2) {
-        change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: (tall.has(name) ? even : (from, to) => to - from)(ends[i], ends[i + 1]) })
+        change.yAxis.push({ min: ends[i], max: ends[i + 1], interval: tall.has(name) ? even(ends[i], ends[i + 1]) : ends[i + 1] - ends[i] })
       }
     }
     chart.drawn.setOption(change, { lazyUpdate: false, silent: true })

@@ -5,11 +5,11 @@ import (
 	"strconv"
 
 	"suncask/engine/plan"
-	"suncask/ui/dial"
 	"suncask/ui/format"
 	"suncask/ui/landscape"
 	"suncask/ui/page"
 	"suncask/ui/parts"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
@@ -154,8 +154,7 @@ func (c *Landscape) twin() string {
 		return w.Text(words.LandTwinNone, format.Money(none, s.Currency), format.Money(all, s.Currency))
 	}
 	b := m.Least.Backup(s.Backup.Second)
-	best := dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay}
-	return w.Text(words.LandTwin, c.Page.View.Hours(best), format.Money(m.LeastCost, s.Currency), format.Money(none, s.Currency), format.Money(all, s.Currency))
+	return w.Text(words.LandTwin, c.Page.View.Hours(state.FirstWindow(b)), format.Money(m.LeastCost, s.Currency), format.Money(none, s.Currency), format.Money(all, s.Currency))
 }
 
 // title names the cheapest of all hours once the short ones are known.
@@ -169,7 +168,7 @@ func (c *Landscape) title() string {
 		return c.Page.T(words.LandNone)
 	}
 	b := m.Least.Backup(s.Scenario.Backup.Second)
-	hours := c.Page.View.Hours(dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay})
+	hours := c.Page.View.Hours(state.FirstWindow(b))
 	return w.Text(words.LandBest, hours, format.Money(m.LeastCost, s.Scenario.Currency), format.Money(s.Results.Year.Total.Cost, s.Scenario.Currency))
 }
 

@@ -44,9 +44,3 @@ func (c *Day) cautions() string {
 	}
 	return c.Page.View.Words.Text(words.CareCount, n)
 }
-
-// showCare shows what is to be minded.
-func (c *Day) showCare() {
-	c.Page.GoTo(page.AdvicePlace)
-	c.Page.Reveal("care")
-}

@@ -4,49 +4,40 @@ import (
 	"math"
 
 	"suncask/engine/scenario"
-	"suncask/ui/dial"
 	"suncask/ui/format"
 	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
-func (c *Day) findHours() {
-	c.Page.FindNote = c.Page.T(words.Finding)
-	if c.Page.Host != nil {
-		c.Page.Host.Find()
-	}
-}
-
 // findName is what the main button says: to look for better hours, or, where they are known
 // already, what they would come to.
 func (c *Day) findName() string {
 	s, w := c.Page.Store, c.Page.View.Words
-	better, ok := s.Better()
-	if !ok || s.Before != nil {
+	better, known := c.Page.Better()
+	if !known {
 		return c.Page.T(words.FindHours)
 	}
-	now, accept := &s.Results.Year.Total, int32(s.Scenario.AcceptUses)
-	saved := format.Less(now.Cost, better.Cost, s.Scenario.Currency)
-	amount := format.Money(math.Abs(saved), s.Scenario.Currency)
-	hours := c.Page.View.Hours(dial.Window{Start: better.Backup.Start, End: better.Backup.End, AllDay: better.Backup.AllDay})
+	now, tooMany := s.Results.Year.Total.CoolUses, s.Results.Year.Total.CoolUses > int32(s.Scenario.AcceptUses)
+	amount := format.Money(math.Abs(better.Saves), s.Scenario.Currency)
+	hours := c.Page.View.Hours(state.FirstWindow(better.Backup))
 	switch {
-	case now.CoolUses > accept && better.CoolUses == 0 && saved <= 0:
+	case !better.Worth:
+		return c.Page.T(words.FindBest)
+	case tooMany && better.CoolUses == 0 && better.Saves <= 0:
 		return w.Text(words.FindEvery, amount)
-	case now.CoolUses > accept && better.CoolUses == 0:
+	case tooMany && better.CoolUses == 0:
 		return w.Text(words.FindEveryLess, amount)
-	case now.CoolUses > accept && better.CoolUses < now.CoolUses && saved <= 0:
+	case better.Saves <= 0:
 		return w.Text(words.FindCool, better.CoolUses, amount)
-	case saved > 0 && better.CoolUses <= max(accept, now.CoolUses):
-		if better.CoolUses > now.CoolUses {
-			return w.Text(words.FindLessCool, hours, amount, better.CoolUses)
-		}
-		return w.Text(words.FindLess, hours, amount)
+	case better.CoolUses > now:
+		return w.Text(words.FindLessCool, hours, amount, better.CoolUses)
 	}
-	return c.Page.T(words.FindBest)
+	return w.Text(words.FindLess, hours, amount)
 }
 
-// sunWaits says that the day shown is worse than any of the year, else that the modules wait while the grid has the element, and what changes it.
+// sunWaits says that the day shown is worse than any of the year, else that the modules wait while
+// the grid has the element, and what changes it.
 func (c *Day) sunWaits() string {
 	s := c.Page.Store
 	if day := &s.Results.Day.Flows; day.CoolUses > 0 && s.Results.Year.Total.CoolUses == 0 {

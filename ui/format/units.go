@@ -58,9 +58,9 @@ func Shown(u scenario.Unit, v float64) float64 {
 	return v*factor + offset
 }
 
-// ToCelsius is a temperature in the unit that is shown as degC.
-func ToCelsius(v float64) float64 {
-	factor, offset := scale(scenario.Celsius)
+// Metric is the inverse of Shown.
+func Metric(u scenario.Unit, v float64) float64 {
+	factor, offset := scale(u)
 	return (v - offset) / factor
 }
 
@@ -138,10 +138,9 @@ func Taken(f *scenario.Field, text string) (float64, *scenario.Problem) {
 	if f.Max < 0 && v > 0 { // number pads without a minus
 		v = -v
 	}
-	factor, offset := scale(f.Unit)
 	step, metric := f.Step, v
 	if Converted(f) {
-		step, metric = math.Pow10(-places(f)), (v-offset)/factor
+		step, metric = math.Pow10(-places(f)), Metric(f.Unit, v)
 	}
 	if named {
 		step, metric = 0, inUnit(v, unit)

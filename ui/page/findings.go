@@ -38,13 +38,14 @@ func (c *Page) findings() {
 }
 
 // Minds counts what there is to be minded, notes aside.
-func (c *Page) Minds() (n int) {
-	for _, f := range c.Findings {
-		if f.Severity > care.Note {
-			n++
-		}
-	}
-	return n
+func (c *Page) Minds() int {
+	return care.Count(c.Findings, care.Stop) + care.Count(c.Findings, care.Caution)
+}
+
+// ShowCare shows it.
+func (c *Page) ShowCare() {
+	c.GoTo(AdvicePlace)
+	c.Reveal("care")
 }
 
 // StepsOpen tells whether a finding waits for the years with both kinds of converter.

@@ -9,7 +9,6 @@ const (
 	Survey
 	Wiring
 	Meters
-	VisitParts
 )
 
 // Visit is what is open in a visit, and what was read from meters: in no link.

@@ -75,12 +75,7 @@ type counted struct {
 func (c *Counts) list() (list []counted) {
 	for severity := care.Stop; severity >= care.Note; severity-- {
 		s := severities[severity]
-		n := 0
-		for _, f := range c.Page.Findings {
-			if f.Severity == severity {
-				n++
-			}
-		}
+		n := care.Count(c.Page.Findings, severity)
 		class := "count"
 		if n > 0 && severity > care.Note {
 			class = "count some"

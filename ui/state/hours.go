@@ -37,7 +37,7 @@ func (s *Store) Windows() []dial.Window {
 func (s *Store) first() dial.Window {
 	b := s.Scenario.Backup
 	if !b.FollowsSun() {
-		return dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay}
+		return FirstWindow(b)
 	}
 	from, to, ok := s.Prepared.Hours(b, s.shownDay())
 	w := dial.Window{Start: onDial(from), End: onDial(to), AllDay: ok && to-from >= dial.DayMinutes}
@@ -45,6 +45,11 @@ func (s *Store) first() dial.Window {
 		w.End = w.Start
 	}
 	return w
+}
+
+// FirstWindow is the first window of hours that keep the clock.
+func FirstWindow(b scenario.Backup) dial.Window {
+	return dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay}
 }
 
 func onDial(minute float64) int {

@@ -374,9 +374,11 @@ func (s *Store) Offers(j Job) []plan.Offer {
 }
 
 // TakeOffer makes the house of an offer the present one, as one change.
-func (s *Store) TakeOffer(o *plan.Offer) {
+func (s *Store) TakeOffer(o *plan.Offer) { s.takeHouse(scenario.BackupHours, o.To) }
+
+// takeHouse makes a house that a search tried the present one, on the day shown.
+func (s *Store) takeHouse(field scenario.FieldID, next scenario.Scenario) {
 	s.Cancel()
-	next := o.To
 	next.Month, next.Sky = s.Scenario.Month, s.Scenario.Sky
-	s.change(scenario.BackupHours, next, "")
+	s.change(field, next, "")
 }

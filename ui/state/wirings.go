@@ -4,15 +4,16 @@ import (
 	"slices"
 
 	"suncask/engine/scenario"
+	"suncask/engine/simulate"
 	"suncask/engine/visit"
 )
 
 // wiringNumbers are those of a wiring, before its findings.
-const wiringNumbers = 11
+const wiringNumbers = 9
 
 // wiringPart writes a wiring: what its row shows.
 func wiringPart(w *visit.Wiring) Part {
-	n := []float64{w.OfferedJ, w.IntoJ, w.HotV, w.MostA, w.ShortA, w.CableMM2, w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA, float64(w.Strings)}
+	n := []float64{w.OfferedJ, w.IntoJ, w.HotV, w.CableMM2, w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA, float64(w.Strings)}
 	return Part{Steps: 1, Link: scenario.Encode(&w.To), Numbers: appendFindings(n, w.Findings)}
 }
 
@@ -23,9 +24,9 @@ func readWiring(p Part) (w visit.Wiring, ok bool) {
 		return w, false
 	}
 	w.To, _ = scenario.Decode(p.Link)
-	w.OfferedJ, w.IntoJ, w.HotV, w.MostA, w.ShortA, w.CableMM2 = n[0], n[1], n[2], n[3], n[4], n[5]
-	w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA = n[6], n[7], n[8], n[9]
-	w.Fused, w.Strings = w.FuseMostA > 0, int(n[10])
+	w.OfferedJ, w.IntoJ, w.HotV, w.CableMM2 = n[0], n[1], n[2], n[3]
+	w.Volts, w.DesignA, w.FuseLeastA, w.FuseMostA, w.Strings = n[4], n[5], n[6], n[7], int(n[8])
+	w.Fused = w.FuseMostA > 0
 	w.Findings, ok = readFindings(n[wiringNumbers:])
 	return w, ok
 }
@@ -40,22 +41,10 @@ func (s *Store) Wirings() []visit.Wiring {
 }
 
 // TakeWiring wires the present house like that, as one change.
-func (s *Store) TakeWiring(w *visit.Wiring) {
-	s.Cancel()
-	next := w.To
-	next.Month, next.Sky = s.Scenario.Month, s.Scenario.Sky
-	s.change(scenario.InString, next, "")
-}
+func (s *Store) TakeWiring(w *visit.Wiring) { s.takeHouse(scenario.InString, w.To) }
 
 // Wired tells whether the present house is wired like that.
-func (s *Store) Wired(w *visit.Wiring) bool { return sameWiring(&w.To, &s.Scenario) }
-
-func sameWiring(a, b *scenario.Scenario) bool {
-	string := func(s *scenario.Scenario) int {
-		if s.InString == 0 {
-			return s.Modules
-		}
-		return s.InString
-	}
-	return a.Coupling == b.Coupling && a.Modules == b.Modules && string(a) == string(b)
+func (s *Store) Wired(w *visit.Wiring) bool {
+	inString, _, even := simulate.InStrings(s.Scenario.Modules, s.Scenario.InString)
+	return even && w.To.Coupling == s.Scenario.Coupling && w.To.Modules == s.Scenario.Modules && w.To.InString == inString
 }

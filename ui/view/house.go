@@ -39,7 +39,7 @@ func (v *View) Backup(b scenario.Backup) string {
 	if b.FollowsSun() {
 		return v.SunHours(&b)
 	}
-	text := v.Hours(dial.Window{Start: b.Start, End: b.End, AllDay: b.AllDay})
+	text := v.Hours(state.FirstWindow(b))
 	if s := b.Second; s.Start != s.End {
 		text += ", " + v.Hours(dial.Window{Start: s.Start, End: s.End})
 	}

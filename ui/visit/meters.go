@@ -9,6 +9,7 @@ import (
 	"suncask/engine/care"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
+	"suncask/engine/simulate"
 	"suncask/engine/visit"
 	"suncask/ui/format"
 	"suncask/ui/page"
@@ -20,7 +21,8 @@ import (
 type Meters struct {
 	Page *page.Page
 
-	given    visit.Given // worked out once a render
+	wiring   simulate.Wiring // worked out once a render
+	given    visit.Given
 	expected visit.Expected
 	bands    [visit.QuantityCount]visit.Band
 	problem  string // why there is nothing to expect
@@ -84,12 +86,12 @@ func (c *Meters) readings() []int {
 // readingMost bounds what a meter can read here, V, A or W.
 const readingMost = 20_000
 
-func (c *Meters) modules() bool { return c.Page.Store.Prepared.Wiring().Strings > 0 }
+func (c *Meters) modules() bool { return c.wiring.Strings > 0 }
 
 // Compute works out what is expected.
 func (c *Meters) Compute() {
-	*c = Meters{Page: c.Page}
 	p := c.Page.Store.Prepared
+	*c = Meters{Page: c.Page, wiring: p.Wiring()}
 	if !c.modules() {
 		c.problem = c.Page.T(words.VisitNoModules)
 		return
@@ -98,8 +100,8 @@ func (c *Meters) Compute() {
 	g := &c.given
 	g.LightShare = visit.ByMeter
 	light, lightOK := c.number(lightBox)
-	// The light by amps needs the cells, and the cells by their back or the air need the light: twice
-	// is enough, for a degree is 0.05 % of the light.
+	// The light by amps needs the cells, and the cells by their back or the air need the light: a
+	// degree is 0.05 % of the light, so a few rounds settle it.
 	cells := func(wm2 float64) (float64, bool) {
 		switch typed, ok := c.number(c.cellBox()); {
 		case !ok:
@@ -114,10 +116,10 @@ func (c *Meters) Compute() {
 			return at, err == nil
 		case v.Cells == byAir:
 			g.CellK = visit.AirK
-			return visit.CellOfAir(s, format.ToCelsius(typed), wm2), true
+			return visit.CellOfAir(s, format.Metric(scenario.Celsius, typed), wm2), true
 		default:
 			g.CellK = visit.SensorK
-			return visit.CellOfBack(s, format.ToCelsius(typed), wm2), true
+			return visit.CellOfBack(s, format.Metric(scenario.Celsius, typed), wm2), true
 		}
 	}
 	cellC, cellOK := 0.0, true
@@ -171,11 +173,14 @@ func (c *Meters) typed(event vugu.DOMEvent, id string) {
 
 func (c *Meters) shown(b box) string {
 	text := c.Page.Visit.Typed[b.id]
-	if text == "" && !math.IsNaN(b.usual) {
+	if c.assumes(b) {
 		text = format.Input(b.usual)
 	}
 	return c.Page.Box(b.id, text)
 }
+
+// assumes tells whether a box shows what nobody typed.
+func (c *Meters) assumes(b box) bool { return c.Page.Visit.Typed[b.id] == "" && !math.IsNaN(b.usual) }
 
 // wrong says what a box allows where it holds something else.
 func (c *Meters) wrong(b box) string {
@@ -203,7 +208,7 @@ func (c *Meters) cellName() string { return c.Page.T(cellsBy[c.Page.Visit.Cells]
 
 // caution names the voltage that meters must bear.
 func (c *Meters) caution() string {
-	return c.Page.View.Words.Text(words.TestCaution, format.AtLeast(visit.RatingsOf(c.Page.Store.Prepared).Volts, 0))
+	return c.Page.View.Words.Text(words.TestCaution, format.AtLeast(care.HighestV(&c.Page.Store.Scenario, &c.wiring), 0))
 }
 
 func (c *Meters) cells() string {
@@ -228,17 +233,14 @@ func (c *Meters) expects(q visit.Quantity) string {
 	return format.Number(c.expected.Of(q), decimals(q))
 }
 
-func (c *Meters) reading(i int) (v float64, ok bool) {
-	return c.number(box{measured[i].id, -readingMost, readingMost, math.NaN()})
-}
-
-func (c *Meters) wrongReading(i int) string {
-	return c.wrong(box{measured[i].id, -readingMost, readingMost, math.NaN()})
+// readingBox is that of a reading.
+func readingBox(i int) box {
+	return box{measured[i].id, -readingMost, readingMost, math.NaN()}
 }
 
 // outcome says what a reading comes to; nothing where none was typed.
 func (c *Meters) outcome(i int) string {
-	v, ok := c.reading(i)
+	v, ok := c.number(readingBox(i))
 	if !ok {
 		return ""
 	}
@@ -264,7 +266,7 @@ func (c *Meters) outcome(i int) string {
 
 // missing says what a low open circuit looks like.
 func (c *Meters) missing(volts float64) string {
-	w, inString := c.Page.View.Words, c.Page.Store.Prepared.Wiring().InString
+	w, inString := c.Page.View.Words, c.wiring.InString
 	m := visit.MissingOf(volts, c.expected.OpenV, inString, c.bands[visit.OpenVolts])
 	text := ""
 	switch {
@@ -284,7 +286,6 @@ func (c *Meters) missing(volts float64) string {
 
 // insulation says what is asked of it.
 func (c *Meters) insulation() string {
-	p := c.Page.Store.Prepared
-	megohm, volts := care.InsulationTest(p.Wiring().InString, p.Scenario.OpenV)
+	megohm, volts := care.InsulationTest(c.wiring.InString, c.Page.Store.Scenario.OpenV)
 	return c.Page.View.Words.Text(words.InsulationAsks, format.Number(megohm, 1), format.Number(volts, 0))
 }

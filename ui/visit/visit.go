@@ -28,16 +28,8 @@ var walk = []struct {
 
 // counts says how many findings of each severity the house has.
 func (c *Visit) counts() string {
-	var n [care.Stop + 1]int
-	for _, f := range c.Page.Findings {
-		n[f.Severity]++
-	}
-	return c.Page.View.Words.Text(words.VisitCounts, n[care.Stop], n[care.Caution], n[care.Note])
-}
-
-func (c *Visit) showCare() {
-	c.Page.GoTo(page.AdvicePlace)
-	c.Page.Reveal("care")
+	n := func(severity care.Severity) int { return care.Count(c.Page.Findings, severity) }
+	return c.Page.View.Words.Text(words.VisitCounts, n(care.Stop), n(care.Caution), n(care.Note))
 }
 
 // section is a stop on the walk through the house.

@@ -20,31 +20,26 @@ type Wiring struct {
 	Page *page.Page
 
 	list []visit.Wiring // worked out once a render
+	now  *visit.Wiring  // as the house is wired, but for the year
 }
 
-// Compute takes the list.
-func (c *Wiring) Compute() { c.list = c.Page.Store.Wirings() }
+// Compute takes the list and judges what is there now.
+func (c *Wiring) Compute() {
+	c.list, c.now = c.Page.Store.Wirings(), visit.Judge(c.Page.Store.Prepared)
+}
 
 // WiringsWanted tells whether the list is looked at and not known.
 func WiringsWanted(c *page.Page) bool {
-	_, running := c.Store.Running(state.WiringsJob)
-	return c.Store.Entry == state.Visit && c.Visit.Part == page.Wiring && c.Sees(page.HousePlace) && c.Store.Scenario.Modules > 0 &&
-		!running && !c.Store.Done(state.WiringsJob)
+	return c.Store.Entry == state.Visit && c.Visit.Part == page.Wiring && c.Sees(page.HousePlace) && c.Store.Scenario.Modules > 0 && !c.Store.Done(state.WiringsJob)
 }
 
-func (c *Wiring) modules() bool { return c.Page.Store.Prepared.Wiring().Strings > 0 }
+func (c *Wiring) modules() bool { return c.now.Strings > 0 }
 
 func (c *Wiring) title() string {
 	if len(c.list) == 0 {
 		return c.Page.T(words.WiringsName)
 	}
-	free := 0
-	for i := range c.list {
-		if !c.list[i].Stops() {
-			free++
-		}
-	}
-	return c.Page.View.Words.Text(words.WiringsTitle, free, len(c.list))
+	return c.Page.View.Words.Text(words.WiringsTitle, len(c.free()), len(c.list))
 }
 
 // assumed says of which values nobody knows more than that they are usual.
@@ -70,16 +65,16 @@ func (c *Wiring) name(w *visit.Wiring) string {
 	return c.Page.View.Words.Text(words.WiringOne, w.To.InString, coupling)
 }
 
-// fuse says what a string's fuse must be, of so many strings.
-func (c *Wiring) fuse(r *visit.Ratings, strings int, findings []care.Finding) string {
+// fuse says what a string's fuse must be.
+func (c *Wiring) fuse(r *visit.Wiring) string {
 	w := c.Page.View.Words
 	switch {
-	case strings > 1 && c.Page.Store.Scenario.MaxFuseA == scenario.Unknown:
+	case r.Strings > 1 && c.Page.Store.Scenario.MaxFuseA == scenario.Unknown:
 		least, _ := care.FuseWindow(c.Page.Store.Scenario.ShortA)
 		return w.Text(words.FuseLabel, format.AtLeast(least, 1))
 	case !r.Fused:
 		return w.Text(words.FuseNone)
-	case slices.ContainsFunc(findings, func(f care.Finding) bool { return f.Code == care.NoFuseFits }):
+	case slices.ContainsFunc(r.Findings, func(f care.Finding) bool { return f.Code == care.NoFuseFits }):
 		return w.Text(words.FuseUnfit)
 	}
 	return w.Text(words.FuseBetween, format.AtLeast(r.FuseLeastA, 1), format.AtMost(r.FuseMostA, 1))
@@ -99,18 +94,12 @@ func (c *Wiring) size(mm2 float64) string {
 
 // line says what a wiring brings, and its limits.
 func (c *Wiring) line(w *visit.Wiring) string {
-	return c.Page.View.Words.Text(words.WiringLine, format.KWh(w.IntoJ, 0), format.KWh(w.OfferedJ, 0), format.AtLeast(w.Volts, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings, w.Strings, w.Findings), c.cable(w.CableMM2))
+	return c.Page.View.Words.Text(words.WiringLine, format.KWh(w.IntoJ, 0), format.KWh(w.OfferedJ, 0), format.AtLeast(w.Volts, 0), format.AtLeast(w.DesignA, 1), c.fuse(w), c.cable(w.CableMM2))
 }
 
 // counts says how many findings stop it and how many are to be minded.
 func (c *Wiring) counts(w *visit.Wiring) string {
-	stops := 0
-	for _, f := range w.Findings {
-		if f.Severity == care.Stop {
-			stops++
-		}
-	}
-	return c.Page.View.Words.Text(words.WiringCounts, stops, w.Cautions())
+	return c.Page.View.Words.Text(words.WiringCounts, care.Count(w.Findings, care.Stop), w.Cautions())
 }
 
 // free are the wirings that nothing stops.
@@ -158,14 +147,14 @@ func (c *Wiring) sheet() *parts.Sheet {
 	sh := &parts.Sheet{ID: "wirings", Caption: t(words.WiringsName), Head: []string{t(words.VisitWiring), t(words.WiringOffered), t(words.WiringInto), t(words.WiringCold), t(words.WiringHot), t(words.WiringDesign), t(words.WiringFuse), t(words.WiringCable), t(words.WiringFindings)}}
 	for i := range c.list {
 		w := &c.list[i]
-		sh.Rows = append(sh.Rows, parts.SheetRow{Cells: []any{c.name(w), format.KWh(w.OfferedJ, 0), format.KWh(w.IntoJ, 0), format.AtLeast(w.Volts, 0), format.AtMost(w.HotV, 0), format.AtLeast(w.DesignA, 1), c.fuse(&w.Ratings, w.Strings, w.Findings), c.cable(w.CableMM2), c.counts(w)}})
+		sh.Rows = append(sh.Rows, parts.SheetRow{Cells: []any{c.name(w), format.KWh(w.OfferedJ, 0), format.KWh(w.IntoJ, 0), format.AtLeast(w.Volts, 0), format.AtMost(w.HotV, 0), format.AtLeast(w.DesignA, 1), c.fuse(w), c.cable(w.CableMM2), c.counts(w)}})
 	}
 	return sh
 }
 
 // ratings are the least of what is fitted in the house as it is wired now.
 func (c *Wiring) ratings() *parts.Sheet {
-	t, r := c.Page.T, visit.RatingsOf(c.Page.Store.Prepared)
+	t, r := c.Page.T, c.now
 	volts := func(v float64) string { return format.AtLeast(v, 0) + format.Space + "V" }
 	amps := func(v float64) string { return format.AtLeast(v, 1) + format.Space + "A" }
 	sh := &parts.Sheet{ID: "ratings", Caption: t(words.RatingsName), Head: []string{t(words.WorthFigure), t(words.RatingLeast)}}
@@ -176,7 +165,7 @@ func (c *Wiring) ratings() *parts.Sheet {
 		add(words.RatingVolts, volts(r.Volts))
 		add(words.RatingSwitch, amps(r.DesignA))
 		add(words.RatingString, amps(r.StringA))
-		add(words.RatingFuse, c.sizes(&r))
+		add(words.RatingFuse, c.sizes(r))
 	}
 	add(words.RatingGrid, amps(r.GridA))
 	add(words.RatingGridMore, amps(r.GridContinuousA))
@@ -185,12 +174,9 @@ func (c *Wiring) ratings() *parts.Sheet {
 }
 
 // sizes are the rated currents that a string's fuse can have.
-func (c *Wiring) sizes(r *visit.Ratings) string {
-	if strings := c.Page.Store.Prepared.Wiring().Strings; !r.Fused || c.Page.Store.Scenario.MaxFuseA == scenario.Unknown {
-		return c.fuse(r, strings, nil)
-	}
+func (c *Wiring) sizes(r *visit.Wiring) string {
 	if len(r.FuseSizes) == 0 {
-		return c.Page.T(words.FuseUnfit)
+		return c.fuse(r)
 	}
 	var list []string
 	for _, size := range r.FuseSizes {
@@ -201,7 +187,7 @@ func (c *Wiring) sizes(r *visit.Ratings) string {
 
 // cables are the smallest by length and loss, for the house as it is wired now.
 func (c *Wiring) cables() *parts.Sheet {
-	w, now := c.Page.View.Words, visit.Judge(c.Page.Store.Prepared)
+	w, now := c.Page.View.Words, c.now
 	sh := &parts.Sheet{ID: "cables", Caption: c.Page.T(words.CablesName), Head: []string{w.Fields[scenario.CableM].Name}}
 	for _, pct := range visit.CableLossPcts {
 		sh.Head = append(sh.Head, w.Text(words.CablesLoss, format.Number(pct, 0)))
@@ -221,8 +207,8 @@ func (c *Wiring) cables() *parts.Sheet {
 	return sh
 }
 
-// now says what the cable as it is loses.
-func (c *Wiring) now() string {
-	s, w := &c.Page.Store.Scenario, visit.Judge(c.Page.Store.Prepared)
-	return c.Page.View.Words.Text(words.CablesNow, format.AtLeast(visit.CableLossPct(s.CableM, pv.CableSizes()[s.CableSize], w.RunV, w.RunA), 1))
+// loses says what the cable as it is loses.
+func (c *Wiring) loses() string {
+	s := &c.Page.Store.Scenario
+	return c.Page.View.Words.Text(words.CablesNow, format.AtLeast(visit.CableLossPct(s.CableM, pv.CableSizes()[s.CableSize], c.now.RunV, c.now.RunA), 1))
 }
