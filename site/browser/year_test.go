@@ -239,3 +239,18 @@ func TestReading_Tapped(t *testing.T) {
 		})
 	}
 }
+
+// A month's light stands above its name: bars do not widen their axis beyond the one below.
+func TestClimate_BarsAboveTheirMonths(t *testing.T) {
+	b := start(t, wideDark)
+	b.open("?lang=en#" + house + "&month=mar")
+	b.run(card("#panel-weather"))
+	b.until(`document.querySelector('#climate .read-mark') !== null`)
+	off := 0.0
+	b.eval(`(() => { const name = [...document.querySelectorAll('#climate svg text')].find(e => e.textContent === 'Mar').getBoundingClientRect()
+		return document.querySelector('#climate .read-mark').getBoundingClientRect().left + 1 - (name.left + name.right) / 2 })()`, &off)
+	if math.Abs(off) > 2 {
+		t.Errorf("March's light stands %g px beside its name", off)
+	}
+	b.clean()
+}

@@ -17,8 +17,9 @@ function month (m) {
   return new Date(2026, m - 1).toLocaleDateString(document.documentElement.lang, { month: style }).replace('.', '')
 }
 
-// numbered are axes whose numbers are written as the page writes them.
+// numbered are axes whose numbers are written as the page writes them, and whose ends stay where bars stand.
 const numbered = axes => axes?.map(axis => ({
+  containShape: false,
   axisLabel: axis.max === 13 ? { formatter: month } : { formatter: v => String(v).replace('.', window.suncaskLocale.decimal).replace(/\B(?=(\d{3})+$)/g, Math.abs(v) < 1e4 ? '' : '\u202f') }
 }))
 

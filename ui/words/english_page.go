@@ -35,7 +35,7 @@ var englishPage = []string{
 	StripWater:           "hot water ready, L",
 	StripMoney:           "spent so far",
 	StripTwin:            "Hot water ready today: least %s L at %s, most %s L at %s. Spent by midnight: %s.",
-	PoolLegend:           "Middle: hot water ready over the day. Rings: %s showers; dots: tank full.",
+	PoolLegend:           "Pool: hot water ready over the day. Rings: %s showers; dots: tank full.",
 	AsIfEveryDay:         "as if every day were like this one",
 	VariesDaily:          "varies from day to day",
 	Cautions:             "Hot water scalds, direct current arcs, falls kill. Local rules and licensed people decide.",

@@ -35,7 +35,7 @@ var frenchPage = []string{
 	StripWater:           "eau chaude prête, L",
 	StripMoney:           "dépensé jusqu’ici",
 	StripTwin:            "Eau chaude prête ce jour\u202f: au moins %s L à %s, au plus %s L à %s. Dépensé jusqu’à minuit\u202f: %s.",
-	PoolLegend:           "Milieu\u202f: eau chaude prête au fil du jour. Ronds\u202f: %s douches\u202f; points\u202f: ballon plein.",
+	PoolLegend:           "Réserve\u202f: eau chaude prête au fil du jour. Ronds\u202f: %s douches\u202f; points\u202f: ballon plein.",
 	AsIfEveryDay:         "comme si chaque jour était celui-ci",
 	VariesDaily:          "varie d’un jour à l’autre",
 	Cautions:             "L’eau chaude brûle, le courant continu fait des arcs, les chutes tuent. Les règles locales et les professionnels habilités décident.",

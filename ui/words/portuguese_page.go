@@ -35,7 +35,7 @@ var portuguesePage = []string{
 	StripWater:           "água quente pronta, L",
 	StripMoney:           "gasto até agora",
 	StripTwin:            "Água quente pronta hoje: mínimo %s L às %s, máximo %s L às %s. Gasto até a meia-noite: %s.",
-	PoolLegend:           "Centro: água quente pronta ao longo do dia. Anéis: %s banhos; pontos: reservatório cheio.",
+	PoolLegend:           "Reserva: água quente pronta ao longo do dia. Anéis: %s banhos; pontos: reservatório cheio.",
 	AsIfEveryDay:         "como se todos os dias fossem como este",
 	VariesDaily:          "varia de dia para dia",
 	Cautions:             "A água quente escalda, a corrente contínua faz arcos, as quedas matam. Decidem as normas locais e os profissionais habilitados.",

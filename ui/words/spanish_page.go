@@ -35,7 +35,7 @@ var spanishPage = []string{
 	StripWater:           "agua caliente lista, L",
 	StripMoney:           "gastado hasta ahora",
 	StripTwin:            "Agua caliente lista hoy: mínimo %s L a las %s, máximo %s L a las %s. Gastado hasta medianoche: %s.",
-	PoolLegend:           "Centro: agua caliente lista a lo largo del día. Anillos: %s duchas; puntos: depósito lleno.",
+	PoolLegend:           "Reserva: agua caliente lista a lo largo del día. Anillos: %s duchas; puntos: depósito lleno.",
 	AsIfEveryDay:         "como si todos los días fueran como este",
 	VariesDaily:          "varía de un día a otro",
 	Cautions:             "El agua caliente quema, la corriente continua hace arcos, las caídas matan. Deciden las normas locales y los profesionales habilitados.",
