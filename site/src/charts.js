@@ -144,7 +144,7 @@ window.suncaskCharts = {
     const left = chart.drawn.getDom().getBoundingClientRect().left
     return chart.drawn.convertFromPixel({ xAxisIndex: 0 }, clientX - left)
   },
-  // mark stands a line at a value of the horizontal axis, behind nobody's finger.
+  // mark stands a line at a value of the horizontal axis; it takes no tap.
   mark (name, x) {
     const chart = charts[name]
     const box = chart.drawn.getDom()
