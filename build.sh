@@ -39,24 +39,12 @@ tools() {
 gen() {
   rm -f ui/*_gen.go ui/*/*_gen.go
   go generate ./ui/...
-  # What the templates say over and over become calls of ui/nodes, smaller in WebAssembly.
-  sed -i 's|^import "reflect"$|&\nimport "suncask/ui/nodes"|' $(generated)
-  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(1), Data: a} -> nodes.Text(a)'
-  rewrite '&vugu.VGNode{Type: vugu.VGNodeType(3), Namespace: n, Data: a, Attr: b} -> nodes.Element(n, a, b)'
-  first='{Namespace: "", Key: a, Val: b}' calls='a, b'
-  rewrite "[]vugu.VGAttribute{$first} -> nodes.Attrs($calls)"
-  for pair in 'c d' 'e f' 'g h' 'i j' 'k l'; do
-    read -r key value <<<"$pair"
-    first="$first, vugu.VGAttribute{Namespace: \"\", Key: $key, Val: $value}" calls="$calls, $key, $value"
-    rewrite "[]vugu.VGAttribute{$first} -> nodes.Attrs($calls)"
-  done
-  rewrite 'append(vgn.DOMEventHandlerSpecList, vugu.DOMEventHandlerSpec{EventType: a, Func: b}) -> nodes.Handlers(vgn, a, b)'
+  # What the templates say over and over becomes calls of ui/nodes, smaller in WebAssembly.
+  go run ./ui/nodes/pack $(generated)
 }
 
 # generated lists what vugu made.
 generated() { find ui -name '*_gen.go'; }
-
-rewrite() { gofmt -w -r "$1" $(generated); }
 
 packages() {
   # A fresh install whenever the lock file is newer than what is there.

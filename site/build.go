@@ -46,9 +46,11 @@ func build() error {
 	}
 	for _, c := range words.All() {
 		for units, c := range map[string]*words.Catalogue{"metric": c, "us": c.InCustomary()} {
-			name := "words." + c.Text(words.LanguageCode) + "." + units + ".txt"
-			if err := os.WriteFile(filepath.Join(dist, name), []byte(c.Lines()), 0o644); err != nil {
-				return err
+			for part, text := range map[string]string{"words": c.Lines(), "visit": c.VisitLines()} {
+				name := part + "." + c.Text(words.LanguageCode) + "." + units + ".txt"
+				if err := os.WriteFile(filepath.Join(dist, name), []byte(text), 0o644); err != nil {
+					return err
+				}
 			}
 		}
 	}

@@ -22,5 +22,8 @@ func stylesheet() error {
 		}
 		all = append(all, raw...)
 	}
+	if err := copyFile("site/static/css/visit.css", filepath.Join(dist, "visit.css")); err != nil { // comes with the visit's texts
+		return err
+	}
 	return os.WriteFile(filepath.Join(dist, "suncask.css"), all, 0o644)
 }

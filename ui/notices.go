@@ -1,5 +1,7 @@
 package ui
 
+import "suncask/ui/words"
+
 // linkProblems are the sentences about a link's refused parts.
 func (c *Root) linkProblems() []string {
 	var list []string
@@ -15,4 +17,12 @@ func (c *Root) update() {
 	if c.Page.Host != nil {
 		c.Page.Host.Update()
 	}
+}
+
+// visitWords says why the parts of a visit are not there.
+func (c *Root) visitWords() string {
+	if c.Page.VisitLost {
+		return c.Page.T(words.VisitLost)
+	}
+	return c.Page.T(words.VisitComing)
 }

@@ -83,6 +83,11 @@ func (a *app) askWirings() {
 	a.ask(&a.wirings, curvesMs, state.WiringsJob, func() bool { return visit.WiringsWanted(a.page) })
 }
 
+// askMeter lets one look for what would explain a meter's reading.
+func (a *app) askMeter() {
+	a.ask(&a.meter, curvesMs, state.MeterJob, func() bool { return visit.MeterWanted(a.page) })
+}
+
 // ask starts a job once the page has rested for so long, if it is wanted then too and not on its way.
 func (a *app) ask(r *rest, ms int, j state.Job, wanted func() bool) {
 	if !wanted() {

@@ -15,6 +15,7 @@ import (
 const (
 	housePrefix = "suncask house "
 	lastHouse   = "suncask last"
+	lastRead    = "suncask read" // what was read there
 )
 
 // Kept lists the houses that this device keeps, by name.
@@ -52,7 +53,8 @@ func (a *app) Open(link string) {
 	a.findRecord(a.store)
 	a.store.ShowWorst()
 	if a.page != nil { // readings are of the house before
-		clear(a.page.Visit.Typed)
+		a.page.Visit.Forget()
+		a.page.TakeStore()
 	}
 }
 

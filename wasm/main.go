@@ -11,10 +11,12 @@ import (
 	"github.com/vugu/vugu"
 	"github.com/vugu/vugu/domrender"
 
+	"suncask/engine/climate"
 	"suncask/ui"
 	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/view"
+	"suncask/ui/words"
 )
 
 // gcPercent lets the heap grow to about 40 MB before it is swept: a frame of a
@@ -38,6 +40,7 @@ func main() {
 	a.page.Host = a
 	a.page.Wide = a.columns()
 	a.page.Shared = a.shared
+	a.readLast()
 	a.painter = newPainter(a.document)
 	a.findRecord(a.store)
 	a.store.ShowWorst()
@@ -120,11 +123,14 @@ type app struct {
 	curves           rest   // then the curves of the open card are asked for
 	steps            rest   // then both kinds of converter are compared
 	ahead            rest   // then the places of the held grip are looked at
+	meter            rest   // then what explains a meter's reading is looked for
 	wirings          rest   // then the ways to wire the modules are judged
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
-	follow           bool // the focus goes with the open mark
-	dragged          bool // the next click ends a drag
+	readKept         string // what was read, as kept
+	visitAsked       bool   // the texts of a visit are on their way, or came or did not
+	follow           bool   // the focus goes with the open mark
+	dragged          bool   // the next click ends a drag
 	tick             js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
@@ -148,11 +154,14 @@ func (a *app) rendered() {
 		a.window.Call("scrollTo", 0, 0)
 	}
 	a.top = false
+	a.keepRead()
+	a.askVisit()
 	a.askBetter()
 	a.askCurves()
 	a.askSteps()
 	a.askFixes()
 	a.askWirings()
+	a.askMeter()
 	if a.reveal != "" || a.follow {
 		// Not within vugu's own event: focus there would deadlock.
 		a.window.Call("setTimeout", a.toReveal, 0)
@@ -185,18 +194,40 @@ func (a *app) Choose(key, value string) { a.window.Call("suncaskChoose", key, va
 
 // Share returns the link and hands it to the clipboard, which may refuse it.
 func (a *app) Share(copied func()) (link string) {
+	link = a.Base() + "#" + a.store.Address()
+	a.Copy(link, copied)
+	return link
+}
+
+// Base is the page's address without its fragment.
+func (a *app) Base() string {
 	location := a.window.Get("location")
-	link = location.Get("origin").String() + location.Get("pathname").String() + "#" + a.store.Address()
+	return location.Get("origin").String() + location.Get("pathname").String()
+}
+
+// Copy hands a text to the clipboard, which may refuse it.
+func (a *app) Copy(text string, copied func()) {
 	clipboard := a.window.Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
-		return link
+		return
 	}
 	var done, refused js.Func
 	release := func() { done.Release(); refused.Release() }
 	done = a.guarded(func(js.Value) { release(); copied(); a.render() })
 	refused = a.guarded(func(js.Value) { release() })
-	clipboard.Call("writeText", link).Call("then", done, refused)
-	return link
+	clipboard.Call("writeText", text).Call("then", done, refused)
+}
+
+// Now is the device's day of the year, 29 February its eve, and minute.
+func (a *app) Now() (day, minute int) {
+	now := a.window.Get("Date").New()
+	day = min(now.Call("getDate").Int(), climate.DaysIn[now.Call("getMonth").Int()]) - 1 + climate.FirstDay(now.Call("getMonth").Int())
+	return day, now.Call("getHours").Int()*60 + now.Call("getMinutes").Int()
+}
+
+// Date is today, as the page's language writes it.
+func (a *app) Date() string {
+	return a.window.Get("Date").New().Call("toLocaleDateString", a.page.T(words.LanguageCode), map[string]any{"dateStyle": "long"}).String()
 }
 
 // CanSend tells whether the device has a sheet to send links with.

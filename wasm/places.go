@@ -141,6 +141,10 @@ func (a *app) Print() {
 	if !a.window.Get("print").Truthy() {
 		return
 	}
+	if a.page.Paper() { // as it is
+		a.after(0, func() { a.window.Call("print") })
+		return
+	}
 	a.window.Call("suncaskDraw")
 	a.page.Printing = true // the tap's own render shows it
 	a.after(printMs, func() { a.window.Call("print") })
@@ -149,7 +153,7 @@ func (a *app) Print() {
 // beforePrint shows all of it where the browser's own command prints; charts that are to come
 // are missing then.
 func (a *app) beforePrint() {
-	if !a.page.Printing && a.started && !a.rendering && a.store.Before == nil {
+	if !a.page.Printing && !a.page.Paper() && a.started && !a.rendering && a.store.Before == nil {
 		a.page.Printing = true
 		a.render() // before this event is over: see handleEvent of syscall/js
 	}

@@ -54,7 +54,7 @@ func VesselLitres(expandedL, supplyBar, reliefBar float64) (litres float64, ok b
 // pressure are findings about what a heat-up pushes out, and the relief valve.
 func (l *findings) pressure(p *simulate.Prepared) {
 	s := &p.Scenario
-	cold, hot := slices.Min(p.Weather.ColdC[:]), hottestC(s)
+	cold, hot := slices.Min(p.Weather.ColdC[:]), HottestC(s)
 	expanded := Expansion(cold, hot) * p.Litres()
 	l.find([...]Code{Expands, ExpandsVessel, ExpandsValve, ExpandsVent, ExpandsBack}[s.ExpandBy], Note, scenario.ExpandBy, sourceDensity, expanded, hot, cold)
 	switch {

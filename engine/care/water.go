@@ -54,8 +54,8 @@ func BurnSeconds(tempC float64) float64 {
 	return least
 }
 
-// hottestC is the hottest that thermostats and the weekly heat-up let water become, degC.
-func hottestC(s *scenario.Scenario) float64 { return math.Max(gridC(s), s.SunLimitC) }
+// HottestC is the hottest that thermostats and the weekly heat-up let water become, degC.
+func HottestC(s *scenario.Scenario) float64 { return math.Max(gridC(s), s.SunLimitC) }
 
 // gridC is the same by the grid alone.
 func gridC(s *scenario.Scenario) float64 {
@@ -105,7 +105,7 @@ func (l *findings) scalds(s *scenario.Scenario) {
 	if least := s.ShowerC + showerMoreK; s.ValveC > 0 && s.ValveC < least {
 		l.find(ValveStarves, Note, scenario.ValveC, "common practice, no source: a thermostatic shower wants its supply 10 K warmer", s.ValveC, least)
 	}
-	hottest := hottestC(s)
+	hottest := HottestC(s)
 	if hottest <= s.TapC || s.ValveC > 0 && s.ValveC <= s.TapC {
 		return
 	}

@@ -17,6 +17,10 @@ type HeatTimes struct {
 	SunOK       bool
 }
 
+// SkyW is the power that could reach the element, W, by hour, on the average day of a month (0 to
+// 11) under a sky.
+func (p *Prepared) SkyW(month int, sky scenario.Sky) [24]float64 { return p.sky[month][sky].power }
+
 // HeatTimes heats cold water of a month (0 to 11), by the grid without a break and by the sun
 // on the month's bright day, each its own tank where there are two, to the grid's thermostat or
 // to the sun's where that is lower. Nothing is conducted downwards meanwhile.

@@ -110,11 +110,13 @@ type Given struct {
 	CellK         float64 // half width of the cells' temperature, K: SensorK, OpenVoltsK, AirK
 	AmpsAreLight  bool    // the light was taken from the short circuit itself
 	VoltsAreCells bool    // the cells' temperature was taken from the open circuit itself
+	ClearSky      bool    // the light is what a sky without cloud would give
 }
 
-// How well light and cells are known: a meter in the plane or a string's own short circuit; a sensor on the back, the cells' own open circuit, the air and the mounting.
+// How well light and cells are known: a meter in the plane or a string's own short circuit, a sky without cloud; a sensor on the back, the cells' own open circuit, the air and the mounting.
 const (
 	ByMeter    = 0.05
+	ByClearSky = 0.15
 	SensorK    = 2.0
 	OpenVoltsK = 3.0
 	AirK       = 6.0

@@ -10,6 +10,18 @@ window.suncaskPicture = picture
 window.suncaskChoose = choose
 window.suncaskTowns = towns
 window.suncaskZone = zone
+window.suncaskRead = text => { try { return Object(JSON.parse(text)) } catch { return {} } }
+
+// The texts of a visit and its part of the stylesheet come when somebody enters one.
+window.suncaskVisit = async () => {
+  const sheet = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: 'visit.css' })
+  const styled = new Promise((resolve, reject) => { sheet.onload = resolve; sheet.onerror = reject })
+  document.head.append(sheet)
+  await styled
+  const reply = await fetch(`visit.${spoken}.${locale(spoken).units}.txt`)
+  if (!reply.ok) throw new Error(reply.url + ': ' + reply.status)
+  return reply.text()
+}
 try { state.theme = localStorage.getItem('suncask theme') ?? 'auto' } catch {}
 window.suncaskStorage = () => { try { return localStorage } catch { return null } }
 

@@ -25,7 +25,11 @@ type Host interface {
 	Went(top bool)                   // another place or sheet is shown: the browser's Back returns from it, and to no sheet that was closed; top: from its beginning
 	Light(theme string)              // auto, light or dark
 	Print()
-	ShowMe() // names what the dial shows and moves a grip there and back
+	Base() string                    // of links, before their fragment
+	Copy(text string, copied func()) // hands a text to the clipboard; copied is called if it took it
+	Now() (day, minute int)          // of the year, 0 to 364, by the device's clock
+	Date() string                    // of today, as the device writes it
+	ShowMe()                         // names what the dial shows and moves a grip there and back
 }
 
 // Kept is a house that this device keeps under a name.

@@ -1,6 +1,9 @@
 package page
 
-import "suncask/engine/explain"
+import (
+	"suncask/engine/explain"
+	"suncask/ui/state"
+)
 
 // Place is a part of the page: all stand side by side on a wide screen, one is shown at a time
 // on a phone.
@@ -35,6 +38,9 @@ var openers = map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: 
 func (c *Page) Sees(p Place) bool {
 	return c.Wide == 2 || c.Printing || c.Place == p || c.Wide == 1 && p == HousePlace && c.Place == DayPlace
 }
+
+// SeesVisit tells whether the parts of a visit are on the screen.
+func (c *Page) SeesVisit() bool { return c.Store.Entry == state.Visit && c.Sees(HousePlace) }
 
 // GoTo shows a place; the browser's Back returns.
 func (c *Page) GoTo(p Place) {

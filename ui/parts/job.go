@@ -28,6 +28,7 @@ var jobTexts = [state.JobCount]struct {
 	state.HoursJob:     {"best", words.FindHours, words.SearchProgress, 0},
 	state.FixesJob:     {"fixes-job", words.FixesButton, words.SearchProgress, 0},
 	state.WiringsJob:   {"wirings", words.WiringsName, words.SearchProgress, 0},
+	state.MeterJob:     {"meter-job", words.NoBackup, words.SearchProgress, 0},
 	state.WaysJob:      {"ways", words.WaysButton, words.SearchProgress, 0},
 }
 

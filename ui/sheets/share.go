@@ -1,12 +1,11 @@
 package sheets
 
 import (
-	"strconv"
-	"strings"
-
 	"rsc.io/qr/coding"
 
 	"suncask/ui/page"
+	"suncask/ui/parts"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
@@ -24,12 +23,31 @@ func (c *Share) state() string {
 
 // here says that nobody else can open a link of this machine.
 func (c *Share) here() string {
-	for _, start := range []string{"http://localhost", "http://127.", "http://[::1]", "file:"} {
-		if strings.HasPrefix(c.Page.LinkShown, start) {
-			return c.Page.T(words.LinkOnlyHere)
-		}
+	if page.OnlyHere(c.Page.LinkShown) {
+		return c.Page.T(words.LinkOnlyHere)
 	}
 	return ""
+}
+
+// visiting tells whether there are two to share with.
+func (c *Share) visiting() bool {
+	return c.Page.Store.Entry == state.Visit && c.Page.View.Words.HasVisit()
+}
+
+// household shows the link for the people of the house: their own way in, without readings.
+func (c *Share) household() { c.show(c.Page.Store.Link()) }
+
+// colleague shows the one for another installer.
+func (c *Share) colleague() {
+	c.show(state.WithReadings(c.Page.Store.Address(), c.Page.Visit.Readings()))
+}
+
+func (c *Share) show(link string) {
+	if c.Page.Host == nil {
+		return
+	}
+	c.Page.LinkShown, c.Page.Copied = c.Page.Host.Base()+"#"+link, false
+	c.Page.Host.Copy(c.Page.LinkShown, func() { c.Page.Copied = true })
 }
 
 func (c *Share) canSend() bool { return c.Page.Host != nil && c.Page.Host.CanSend() }
@@ -40,41 +58,8 @@ func (c *Share) send() {
 	}
 }
 
-// quiet is the margin of a QR code, modules (ISO/IEC 18004, from memory).
-const quiet = 4
-
-// code is the link as a QR code: its dark modules as an SVG path and the picture's frame;
-// empty for one that is too long.
-func (c *Share) code() (path, frame string) {
-	text, version := coding.String(c.Page.LinkShown), coding.Version(coding.MinVersion)
-	for text.Bits(version) > version.DataBytes(coding.L)*8 {
-		if version++; version > coding.MaxVersion {
-			return "", "0 0 1 1"
-		}
-	}
-	plan, err := coding.NewPlan(version, coding.L, 0)
-	if err != nil {
-		return "", "0 0 1 1"
-	}
-	code, err := plan.Encode(text)
-	if err != nil {
-		return "", "0 0 1 1"
-	}
-	var b strings.Builder
-	for y := range code.Size {
-		for x := 0; x < code.Size; x++ {
-			from := x
-			for x < code.Size && code.Black(x, y) {
-				x++
-			}
-			if n := strconv.Itoa(x - from); x > from {
-				b.WriteString("M" + strconv.Itoa(from+quiet) + " " + strconv.Itoa(y+quiet) + "h" + n + "v1h-" + n + "z")
-			}
-		}
-	}
-	side := strconv.Itoa(code.Size + 2*quiet)
-	return b.String(), "0 0 " + side + " " + side
-}
+// code is the link as a QR code.
+func (c *Share) code() (path, frame string) { return parts.QR(c.Page.LinkShown, coding.L) }
 
 func (c *Share) dark() string { path, _ := c.code(); return path }
 

@@ -1,6 +1,10 @@
 package state
 
-import "strings"
+import (
+	"strings"
+
+	"suncask/engine/visit"
+)
 
 // Entry is one of the three ways into the page.
 type Entry int8
@@ -33,6 +37,31 @@ func cutEntry(fragment string) (e Entry, rest string) {
 		}
 	}
 	return Home, fragment
+}
+
+// readKey stands before readings in a link.
+const readKey = "read="
+
+// cutReadings takes what was read at a house out of a link's fragment. Readings that are none stay
+// there, where they are refused like any other unknown key.
+func cutReadings(fragment string) (r visit.Readings, rest string) {
+	parts := strings.Split(fragment, "&")
+	for i, part := range parts {
+		if text, ok := strings.CutPrefix(part, readKey); ok {
+			if r, err := visit.ParseReadings(text); err == nil {
+				return r, strings.Join(append(parts[:i:i], parts[i+1:]...), "&")
+			}
+		}
+	}
+	return nil, fragment
+}
+
+// WithReadings is a link with what was read at the house.
+func WithReadings(link string, r visit.Readings) string {
+	if len(r) == 0 {
+		return link
+	}
+	return link + "&" + readKey + r.String()
 }
 
 // In is the link of a house that opens by the entry that the page is in.

@@ -30,6 +30,7 @@ const (
 	AheadJob                // the places of the held grip, which stands behind the link
 	StepsJob                // the years with both kinds of converter, see simulate.Prepared.OnlyDown
 	WiringsJob              // visit.Wirings
+	MeterJob                // visit.ReadMeter, of the reading that stands behind the link
 	JobCount
 )
 
@@ -56,6 +57,7 @@ func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[P
 	return func(yield func(Part) bool) {
 		link, fields, _ := strings.Cut(link, curvesMark)
 		link, grip, _ := strings.Cut(link, aheadMark)
+		link, reading, _ := strings.Cut(link, meterMark)
 		s, _ := scenario.Decode(link)
 		p, err := simulate.Prepare(&s, file, nil)
 		if err != nil {
@@ -90,6 +92,8 @@ func Work(j Job, share plan.Share, link string, file *climate.Record) iter.Seq[P
 					return
 				}
 			}
+		case MeterJob:
+			workMeter(p, file, reading, yield)
 		case LengthsJob:
 			for l := range plan.Lengths(p) {
 				if !yield(Part{Steps: 1, Numbers: []float64{l.Hours, l.Cost, l.CoolUses}}) {
@@ -200,6 +204,8 @@ type task struct {
 	fixes   []plan.Fix
 	bought  Bought
 	wirings []visit.Wiring
+	meter   *visit.Meter
+	causes  []visit.Cause
 }
 
 // Better is what a search for the best hours came to.
@@ -220,7 +226,7 @@ type Spread struct{ BoughtKWh, Cost, CoolDays []float64 }
 // not count.
 func about(j Job, s scenario.Scenario) scenario.Scenario {
 	s.Month, s.Sky, s.Known = 0, 0, scenario.FieldSet{}
-	if j != YearsJob && j != FixesJob && j != StepsJob && j != WiringsJob {
+	if j != YearsJob && j != FixesJob && j != StepsJob && j != WiringsJob && j != MeterJob {
 		s.Backup = scenario.Backup{Second: s.Backup.Second}
 	}
 	switch j {
@@ -241,6 +247,9 @@ func about(j Job, s scenario.Scenario) scenario.Scenario {
 // BeginJob forgets what a job came to and waits for its parts; it returns the house to work on.
 func (s *Store) BeginJob(j Job) (link string) {
 	s.tasks[j] = task{of: about(j, s.Scenario), accept: s.Scenario.AcceptUses, running: true, land: landscape.New(s.Scenario.AcceptUses)}
+	if j == MeterJob {
+		return s.Link() + meterMark + s.meterRead.text()
+	}
 	return s.Link()
 }
 
@@ -282,6 +291,8 @@ func (s *Store) TakePart(j Job, p Part) bool {
 			t.wirings = append(t.wirings, w)
 			slices.SortStableFunc(t.wirings, func(a, b visit.Wiring) int { return visit.Compare(&a, &b) })
 		}
+	case MeterJob:
+		t.takeMeter(p.Numbers)
 	case AheadJob:
 		s.takeAhead(p.Numbers)
 	case StepsJob:

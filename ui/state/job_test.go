@@ -6,6 +6,7 @@ import (
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
+	"suncask/engine/visit"
 )
 
 // Every job's parts, taken by a store, give what the engine gives; another house refuses
@@ -14,6 +15,7 @@ func TestJobs_Taken(t *testing.T) {
 	const link = "v=1&place=lisbon&modules=3&backup=1500-1730&month=jun"
 	for j := range JobCount {
 		s := Open(link)
+		s.ReadMeter(MeterRead{visit.Period{From: 0, Days: 90}, 50})
 		on := s.BeginJob(j)
 		n := 0
 		for part := range Work(j, plan.Whole, on, nil) {
@@ -69,6 +71,7 @@ func TestJobs_Taken(t *testing.T) {
 			if _, found := s.EndFind(); !ok || !found || better.Backup != s.Scenario.Backup || better.Cost != s.Results.Year.Total.Cost {
 				t.Errorf("the job came to %+v, the search to %+v at %g", better, s.Scenario.Backup, s.Results.Year.Total.Cost)
 			}
+		case MeterJob: // its own test
 		case LengthsJob:
 			if l := s.Lengths(); len(l) != 49 || l[5].Cost != s.Results.Year.Total.Cost {
 				t.Errorf("%d lengths, the house's own %v", len(l), l)

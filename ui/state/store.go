@@ -14,6 +14,7 @@ import (
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
+	"suncask/engine/visit"
 	"suncask/ui/dial"
 	"suncask/ui/format"
 	"suncask/ui/towns"
@@ -52,7 +53,8 @@ type Store struct {
 	Results  Results
 	Bare     simulate.Flows // the year with backup all day and no modules
 
-	Entry Entry // by which the page is used
+	Entry    Entry          // by which the page is used
+	Readings visit.Readings // that came with the link
 
 	Read *hourly.Result // what reading the weather file came to, nil for one that was kept
 
@@ -80,11 +82,13 @@ type Store struct {
 	tasks  [JobCount]task
 	curves map[scenario.FieldID]curve
 
-	rules   memo[[3]simulate.Flows]
-	hygiene memo[simulate.Hygiene]
-	boost   memo[simulate.Boost]
-	savings memo[plan.Savings]
-	water   memo[[2]float64]
+	rules     memo[[3]simulate.Flows]
+	hygiene   memo[simulate.Hygiene]
+	boost     memo[simulate.Boost]
+	savings   memo[plan.Savings]
+	water     memo[[2]float64]
+	household memo[*Household]
+	meterRead MeterRead
 
 	calibration memo[calibrated]
 	replay      memo[*simulate.Day]
@@ -125,6 +129,7 @@ func OpenInTurns(fragment string, pause func()) *Store {
 func (s *Store) Load(fragment string) {
 	s.real = 0
 	s.Entry, fragment = cutEntry(fragment)
+	s.Readings, fragment = cutReadings(fragment)
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.PrepareInTurns(&next, s.files[next.Weather], s.Prepared, s.pause)
 	s.pause()
@@ -206,6 +211,7 @@ func (s *Store) use(next scenario.Scenario, p *simulate.Prepared) {
 	s.boost.forget()
 	s.savings.forget()
 	s.water.forget()
+	s.household.forget()
 	s.calibration.forget()
 	s.replay.forget()
 	s.simulateBare()

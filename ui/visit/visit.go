@@ -24,6 +24,49 @@ var walk = []struct {
 	{page.Survey, "part-survey", words.VisitSurvey},
 	{page.Wiring, "part-wiring", words.VisitWiring},
 	{page.Meters, "part-meters", words.VisitTest},
+	{page.Trouble, "part-trouble", words.VisitTrouble},
+	{page.Water, "part-water", words.VisitWater},
+	{page.SheetPart, "part-sheet", words.VisitSheet},
+	{page.Return, "part-return", words.VisitReturn},
+}
+
+// at is where the open part stands in the walk, 0 where none is open.
+func (c *Visit) at() int {
+	for i, p := range walk {
+		if p.part == c.Page.Visit.Part {
+			return i
+		}
+	}
+	return 0
+}
+
+// name is that of the part that is open, and its number.
+func (c *Visit) name() string { return c.Page.T(walk[c.at()].title) }
+
+func (c *Visit) step() string { return c.Page.View.Words.Text(words.VisitStep, c.at()+1, len(walk)) }
+
+// canGo tells whether there is a part so many further.
+func (c *Visit) canGo(by int) bool { i := c.at() + by; return i >= 0 && i < len(walk) }
+
+func (c *Visit) goName(by int) string {
+	if !c.canGo(by) {
+		return ""
+	}
+	key := words.VisitOn
+	if by < 0 {
+		key = words.VisitEarlier
+	}
+	return c.Page.View.Words.Text(key, c.Page.T(walk[c.at()+by].title))
+}
+
+// goBy opens the part so many further, from its beginning.
+func (c *Visit) goBy(by int) {
+	if c.canGo(by) {
+		c.Page.OpenPart(walk[c.at()+by].part)
+		if c.Page.Host != nil {
+			c.Page.Host.Reveal("visit")
+		}
+	}
 }
 
 // counts says how many findings of each severity the house has.

@@ -7,6 +7,7 @@ import (
 	"suncask/engine/plan"
 	"suncask/engine/published"
 	"suncask/engine/scenario"
+	"suncask/engine/visit"
 	"suncask/ui/page"
 	"suncask/ui/state"
 	"suncask/ui/view"
@@ -26,18 +27,20 @@ func at(t *testing.T, more string) *page.Page {
 func TestMeters_Judged(t *testing.T) {
 	p := at(t, "&couple=direct")
 	w := p.View.Words
+	open, short := visit.StringCode(visit.OpenOf, 1), visit.StringCode(visit.ShortOf, 1)
+	codes := [4]visit.Code{open, short, visit.SunV, visit.SunAmps}
 	for _, c := range []struct {
 		name     string
-		typed    map[string]string
-		outcomes [5]string // begin so
+		typed    map[visit.Code]string
+		outcomes [4]string // begin so
 	}{
-		{"as expected", map[string]string{"test-light": "800", "test-back": "42.6", "read-open": "208", "read-short": "11.2", "read-volts": "181.3", "read-amps": "9.44", "read-watts": "1711"},
-			[5]string{"within what", "within what", "within what", "within what", "within what"}},
-		{"one module missing", map[string]string{"test-back": "42.6", "read-open": "173.3"}, [5]string{"lower than expected by 17 %; as if 1 of 6"}},
-		{"reversed", map[string]string{"test-back": "42.6", "read-open": "-208"}, [5]string{"reversed: do not connect"}},
-		{"no current is a reading", map[string]string{"test-back": "42.6", "read-short": "0"}, [5]string{1: "lower than expected by 100 %"}},
-		{"weak light", map[string]string{"test-light": "300", "test-back": "30", "read-open": "208", "read-short": "4"}, [5]string{"within what", "cannot be judged"}},
-		{"words", map[string]string{"test-back": "42.6", "read-open": "two hundred"}, [5]string{}},
+		{"as expected", map[visit.Code]string{visit.Light: "800", visit.BackC: "42.6", open: "208", short: "11.2", visit.SunV: "181.3", visit.SunAmps: "9.44"},
+			[4]string{"within what", "within what", "within what", "within what"}},
+		{"one module missing", map[visit.Code]string{visit.BackC: "42.6", open: "173.3"}, [4]string{"lower than expected by 17 %; as if 1 of 6"}},
+		{"reversed", map[visit.Code]string{visit.BackC: "42.6", open: "-208"}, [4]string{"reversed: do not connect"}},
+		{"no current is a reading", map[visit.Code]string{visit.BackC: "42.6", short: "0"}, [4]string{1: "lower than expected by 100 %"}},
+		{"weak light", map[visit.Code]string{visit.Light: "300", visit.BackC: "30", open: "208", short: "4"}, [4]string{"within what", "cannot be judged"}},
+		{"words", map[visit.Code]string{visit.BackC: "42.6", open: "two hundred"}, [4]string{}},
 	} {
 		p.Visit.Typed = c.typed
 		m := &Meters{Page: p}
@@ -47,35 +50,87 @@ func TestMeters_Judged(t *testing.T) {
 			continue
 		}
 		for i, want := range c.outcomes {
-			if got := m.outcome(i); !strings.HasPrefix(got, want) || want == "" && got != "" {
-				t.Errorf("%s: %s is %q, not %q", c.name, measured[i].id, got, want)
+			if got := m.outcome(codes[i]); !strings.HasPrefix(got, want) || want == "" && got != "" {
+				t.Errorf("%s: %s is %q, not %q", c.name, codes[i], got, want)
 			}
 		}
 	}
-	// Without a temperature, with one that is none, and with volts that no cells give, nothing is expected.
-	for _, typed := range []map[string]string{{}, {"test-back": "warm"}, {"test-back": "42", "test-light": "9000"}} {
+	// Without a temperature, with one that is none, and in a light that is none, nothing of the light is expected.
+	for _, typed := range []map[visit.Code]string{{}, {visit.BackC: "warm"}, {visit.BackC: "42", visit.Light: "9000"}, {visit.BackC: "42", visit.Light: "0"}} {
 		p.Visit.Typed = typed
 		m := &Meters{Page: p}
-		if m.Compute(); m.problem != w.Text(words.TestEmpty) {
-			t.Errorf("%v: %q", typed, m.problem)
+		if m.Compute(); m.problem != w.Text(words.TestEmpty) || m.expects(open) != "" {
+			t.Errorf("%v: %q, %q", typed, m.problem, m.expects(open))
 		}
 	}
-	p.Visit.Cells, p.Visit.Typed = byOpen, map[string]string{"test-open": "100"}
+	says := func(m *Meters) string { return (&Lit{Page: p, Problem: m.problem, Light: m.now.Given}).cells() }
+	p.Visit.Cells, p.Visit.Typed = byOpen, map[visit.Code]string{open: "100"}
 	m := &Meters{Page: p}
 	if m.Compute(); !strings.Contains(m.problem, "100 V") {
 		t.Errorf("100 V of six modules: %q", m.problem)
 	}
-	p.Visit.Typed["test-open"] = "205"
-	if m.Compute(); m.problem != "" || !strings.HasPrefix(m.cells(), "Cells of 50 ") {
-		t.Errorf("205 V: %q, %q", m.problem, m.cells())
+	p.Visit.Typed[open] = "205"
+	if m.Compute(); m.problem != "" || !strings.HasPrefix(says(m), "Cells of 50 ") {
+		t.Errorf("205 V: %q, %q", m.problem, says(m))
 	}
 	// Light by amps: 9.05 A at 45 degC are 647 W/m2, and amps are then not judged.
-	p.Visit = page.Visit{ByAmps: true, Typed: map[string]string{"test-amps": "9.05", "test-back": "43.06", "read-short": "9.05", "read-open": "207"}}
-	if m.Compute(); m.problem != "" || m.cells() != "Cells of 45 °C in 647 W/m²" {
-		t.Errorf("9.05 A: %q, %q", m.problem, m.cells())
+	p.Visit = page.Visit{LightBy: byAmps, Typed: map[visit.Code]string{short: "9.05", visit.BackC: "43.06", open: "207"}}
+	if m.Compute(); m.problem != "" || says(m) != "Cells of 45 °C in 647 W/m²" {
+		t.Errorf("9.05 A: %q, %q", m.problem, says(m))
 	}
-	if !strings.HasPrefix(m.outcome(1), "cannot be judged") || !strings.HasPrefix(m.outcome(0), "within") {
-		t.Errorf("9.05 A: amps %q, volts %q", m.outcome(1), m.outcome(0))
+	if !strings.HasPrefix(m.outcome(short), "cannot be judged") || !strings.HasPrefix(m.outcome(open), "within") {
+		t.Errorf("9.05 A: amps %q, volts %q", m.outcome(short), m.outcome(open))
+	}
+}
+
+// Every question of the tree has its texts, and a way through it can be walked and taken back.
+func TestTrouble_Walked(t *testing.T) {
+	p := at(t, "&breaks=contactor")
+	p.Compute()
+	c := &Trouble{Page: p}
+	for n := visit.IsTrouble; n < visit.Nodes; n++ {
+		q := visit.QuestionOf(n)
+		if len(questions[n].answers) != len(q.Answers) {
+			t.Fatalf("question %d: %d answers in words, %d in the tree", n, len(questions[n].answers), len(q.Answers))
+		}
+		for i, a := range q.Answers {
+			if (a.Next == visit.NoNode) != (questions[n].answers[i].means != none) {
+				t.Errorf("question %d, answer %d: it ends or leads on, its words otherwise", n, i)
+			}
+		}
+	}
+	c.Compute()
+	c.open(0)
+	if c.ended() || len(c.looks()) != 2 {
+		t.Errorf("the first question: %v", c.looks())
+	}
+	for _, answer := range []int{1, 1, 0, 0} { // no heat, clock right, volts there, within the window
+		c.answer(answer)
+	}
+	if c.last().At != visit.ConverterWorks {
+		t.Fatalf("at question %d", c.last().At)
+	}
+	c.answer(0)
+	c.answer(3)
+	if !c.ended() || !c.stopped() || !strings.Contains(c.path(), "Welded") || strings.Count(c.path(), "\n") != 7 {
+		t.Errorf("a welded contactor: %q", c.path())
+	}
+	c.back()
+	if c.ended() || c.last().At != visit.ContactorWorks {
+		t.Error("a step back leaves the end")
+	}
+	for range 6 {
+		c.back()
+	}
+	if c.started() {
+		t.Error("all steps back lead to no beginning")
+	}
+	// One fault to earth, worked out from two readings (testdata/plates.json).
+	c.open(3)
+	c.answer(1)
+	p.Visit.Typed = map[visit.Code]string{visit.PlusToEarth: "137.4", visit.MinusToEarth: "-68.6"}
+	if c.Compute(); !strings.Contains(c.worked(), "2.0 of 6") {
+		t.Errorf("a fault to earth: %q", c.worked())
 	}
 }
 

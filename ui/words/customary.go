@@ -21,6 +21,9 @@ func (c *Catalogue) InCustomary() *Catalogue {
 			*lists[i] = append(*lists[i], customaryText(text))
 		}
 	}
+	for _, text := range c.Visit {
+		us.Visit = append(us.Visit, customaryText(text))
+	}
 	for _, f := range c.Fields {
 		t := FieldText{Name: f.Name, Help: customaryText(f.Help)}
 		for _, choice := range f.Choices {

@@ -2,9 +2,7 @@
 
 package words
 
-// joined are a language's texts of the page, of its frame and of the visit.
-func joined(page, frame, visit []string) []string {
-	all := append([]string(nil), page...)
-	all = append(all, frame[frameKeys:]...)
-	return append(all, visit[visitKeys:]...)
+// joined are a language's texts of the page and of its frame.
+func joined(page, frame []string) []string {
+	return append(append([]string(nil), page...), frame[frameKeys:]...)
 }

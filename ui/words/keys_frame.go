@@ -127,5 +127,7 @@ const (
 	BandEnough
 	StripShowers
 	StripTurn
+	VisitComing
+	VisitLost
 	visitKeys // those of keys_visit.go follow
 )

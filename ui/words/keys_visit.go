@@ -67,10 +67,8 @@ const (
 	TestOpenV
 	TestCellsAre // args: degC, W/m2
 	TestExpected
-	TestShortA
 	TestElementV
 	TestElementA
-	TestElementW
 	CellsNone // args: V, V, V
 	TestEmpty
 	TestBand  // args: least, most
@@ -88,5 +86,380 @@ const (
 	InsulationAsks // args: megohm, V
 	VisitNoModules
 	VisitCounts // args: stop, mind, notes
+	VisitTrouble
+	VisitWater
+	VisitSheet
+	VisitReturn
+	VisitStep    // args: part, of how many
+	VisitOn      // args: part
+	VisitEarlier // args: part
+	WhoLine      // args: letters
+	WhoNote
+	WorkName
+	WorkSun
+	WorkOpen
+	WorkGrid
+	WorkDusk
+	TestByClear
+	ClearNow
+	ClearNote
+	TestAtLeast  // args: value
+	TestAtMost   // args: value
+	StringOpen   // args: string
+	StringShort  // args: string
+	StringWork   // args: string
+	StringsApart // args: strings
+	EarthName
+	EarthHow
+	EarthBox
+	OpenName
+	OpenHow
+	AmpsName
+	AmpsHow
+	AmpsByShort
+	AmpsByWork
+	FunctionsName
+	FunctionSwitch
+	FunctionStat
+	FunctionCutOut
+	FunctionStarts
+	FunctionLoss
+	FunctionChange
+	InsulationName
+	SheathName
+	SheathHow
+	SheathBox
+	OhmsName
+	OhmsHow
+	OhmsBox
+	GridName
+	GridHow
+	GridVBox
+	GridABox
+	SunName
+	SunHow
+	TempsName
+	TempsHow
+	TapBox
+	TankBox
+	AgainName
+	AgainHow
+	AgainBox
+	TroubleCaution // args: V
+	TroubleStops
+	TroubleStart
+	DoorNone
+	DoorLittle
+	DoorHot
+	DoorTrips
+	TroubleBack
+	TroubleAgain
+	TroubleCopy
+	TroubleCopied
+	LookOpen
+	LookShort
+	LookRunV
+	LookRunA
+	LookWindow
+	LookOhms
+	LookHalf
+	LookLoop3
+	LookLoop2
+	LookSheath
+	LookCable
+	LookDrop
+	LookContact
+	LookAcross
+	LookSunHours // args: month
+	LookBackup
+	LookWaits
+	LookLimit
+	LookRise
+	LookPushed
+	LookGridA
+	LookModule
+	LookThird
+	LookNothing
+	N1Ask
+	N1Where
+	N1A
+	N1AMeans
+	N1B
+	N2Ask
+	N2Where
+	N2A
+	N2AMeans
+	N2B
+	N2C
+	N2D
+	N3Ask
+	N3Where
+	N3A
+	N3B
+	N3BMeans
+	N3C
+	N3CMeans
+	N3D
+	N4Ask
+	N4Where
+	N4A
+	N4B
+	N4C
+	N4CMeans
+	N5Ask
+	N5Where
+	N5A
+	N5B
+	N5BMeans
+	N6Ask
+	N6Where
+	N6A
+	N6B
+	N6BMeans
+	N6C
+	N6CMeans
+	N7Ask
+	N7Where
+	N7A
+	N7B
+	N7BMeans
+	N7C
+	N8Ask
+	N8Where
+	N8A
+	N8B
+	N8BMeans
+	N8C
+	N8D
+	N8DMeans
+	N9Ask
+	N9Where
+	N9A
+	N9B
+	N9BMeans
+	N9C
+	N9CMeans
+	N10Ask
+	N10Where
+	N10A
+	N10B
+	N10BMeans
+	N10C
+	N10D
+	N11Ask
+	N11Where
+	N11A
+	N11AMeans
+	N11B
+	N12Ask
+	N12Where
+	N12A
+	N12AMeans
+	N12B
+	N12BMeans
+	N12C
+	N13Ask
+	N13Where
+	N13A
+	N13B
+	N13BMeans
+	N13C
+	N13CMeans
+	N14Ask
+	N14Where
+	N14A
+	N14B
+	N14BMeans
+	N15Ask
+	N15Where
+	N15A
+	N15AMeans
+	N15B
+	N15BMeans
+	N15C
+	N16Ask
+	N16Where
+	N16A
+	N16AMeans
+	N16B
+	N16BMeans
+	N16C
+	N16CMeans
+	N16D
+	N16DMeans
+	N16E
+	N16EMeans
+	N17Ask
+	N17Where
+	N17A
+	N17AMeans
+	N17B
+	N17BMeans
+	N17C
+	N18Ask
+	N18Where
+	N18A
+	N18AMeans
+	N18B
+	N18BMeans
+	N19Ask
+	N19Where
+	N19A
+	N19B
+	N19C
+	N19CMeans
+	N19D
+	N19E
+	N19F
+	FaultBox
+	FaultBox2
+	FaultAt // args: modules from the negative end, in series
+	JointBox
+	JointAt // args: ohm, W
+	WaterName
+	WaterPushed // args: degC, degC
+	WaterVessel
+	WaterVesselAsk
+	WaterGrid       // args: degC
+	WaterSunBright  // args: month
+	WaterSunTypical // args: month
+	WaterSunDull    // args: month
+	WaterNever
+	WaterShower
+	WaterShare
+	WaterRelief
+	WaterDays // args: days
+	WaterFill
+	WaterReliefHow
+	WaterValveHow
+	WaterHeatUpOn // args: litres
+	WaterHeatUpOff
+	WaterAway
+	WaterMinds
+	SheetTitle
+	SheetMended
+	SheetWhose
+	SheetDay
+	SheetWinter
+	SheetSpring
+	SheetSummer
+	SheetBuys     // args: season, kWh
+	SheetBuysNone // args: season
+	SheetLegend   // args: hours
+	SheetYear     // args: kWh, money, share
+	SheetReady    // args: litres typical, litres dull
+	SheetSettings
+	SheetNow
+	SheetMore
+	SheetLess
+	SheetHours
+	SheetStat
+	SheetSun
+	SheetHeatUp
+	SheetShower
+	SheetOn
+	SheetOff
+	SheetHourMore
+	SheetHourLess
+	EffectMore // args: money
+	EffectLess // args: money
+	EffectSame
+	EffectCool // args: days
+	EffectWarm // args: days
+	SheetCool
+	SheetCool1 // args: time
+	SheetCool1Not
+	SheetCool2 // args: hours
+	SheetCool3
+	SheetCool4
+	SheetAway
+	SheetAwayHow
+	SheetMind
+	SheetBurns  // args: degC, s
+	SheetMixed  // args: degC
+	SheetLive   // args: V
+	SheetRelief // args: litres
+	SheetReliefDry
+	SheetDecide
+	SheetInstalled
+	SheetExpected // args: W/m2, degC
+	SheetExpectedDark
+	SheetMeasured
+	SheetOutcome
+	SheetInsulation
+	SheetBuilt     // args: modules, W, series, strings
+	SheetBuiltMore // args: m, mm2, ohm
+	SheetBreaks    // args: V, A
+	SheetFuse      // args: fuse
+	SheetMeters
+	SheetCode
+	SheetElectrician
+	SheetPlumber
+	SheetSupplier
+	SheetPrint
+	SheetHelp
+	ShareClient
+	ShareColleague
+	ReturnHelp
+	ReturnFirst
+	ReturnLast
+	ReturnMeter0
+	ReturnMeter1
+	ReturnWrong
+	ReturnWaits
+	ReturnRead    // args: kWh, days
+	ReturnExpects // args: kWh, least, most
+	ReturnMinute  // args: share
+	ReturnClock
+	ReturnCauses
+	ReturnWould
+	ReturnNow
+	ReturnLook
+	ReturnAlone // args: least, most
+	ReturnTake
+	ReturnYear // args: kWh, kWh
+	CauseShower
+	CauseShowerLook
+	CausePeople
+	CausePeopleLook
+	CauseClock
+	CauseClockLook
+	CauseAllDay
+	CauseAllDayLook
+	CauseStat
+	CauseStatLook
+	CauseLoss
+	CauseLossLook
+	CauseSun
+	CauseSunLook
+	CauseCold
+	CauseColdLook
+	CauseWeather
+	CauseWeatherLook
+	CauseMeter
+	CauseMeterLook
+	PlatesName
+	PlatesHelp
+	PlateTake
+	PlateWatts
+	PlateWattsAre // args: W, W
+	PlatePulse
+	PlatePulses
+	PlateKWh
+	PlateSeconds
+	PlateSize
+	PlateWide
+	PlateHigh
+	PlateThick
+	PlateRise
+	PlateEnergy
+	PlateKelvin
+	PlateNight
+	PlateReheat
+	PlateHours
+	PlateMean
+	PlateRoom
+	PlateAbout // args: value
+	PlateNone
 	keyCount
 )

@@ -6,15 +6,12 @@ import (
 	"strings"
 )
 
-// Lines writes a catalogue as text: each list as a line with its length, then a line an
-// entry, where a field's name, help and choices stand between tabs.
+// Lines writes a catalogue as text, but for the texts of a visit: each list as a line with its
+// length, then a line an entry, where a field's name, help and choices stand between tabs.
 func (c *Catalogue) Lines() string {
 	var b strings.Builder
 	for _, list := range c.lists() {
-		fmt.Fprintln(&b, len(*list))
-		for _, text := range *list {
-			fmt.Fprintln(&b, text)
-		}
+		writeList(&b, *list)
 	}
 	fmt.Fprintln(&b, len(c.Fields))
 	for _, f := range c.Fields {
@@ -23,18 +20,48 @@ func (c *Catalogue) Lines() string {
 	return b.String()
 }
 
+// VisitLines writes the texts of a visit.
+func (c *Catalogue) VisitLines() string {
+	var b strings.Builder
+	writeList(&b, c.Visit)
+	return b.String()
+}
+
+func writeList(b *strings.Builder, list []string) {
+	fmt.Fprintln(b, len(list))
+	for _, text := range list {
+		fmt.Fprintln(b, text)
+	}
+}
+
+// readList takes a list from the beginning of lines.
+func readList(lines []string) (list, rest []string, err error) {
+	n, err := strconv.Atoi(lines[0])
+	if err != nil || n < 0 || n+1 >= len(lines) {
+		return nil, nil, fmt.Errorf("words: %q is not the length of a list in the %d lines that are left", lines[0], len(lines))
+	}
+	return lines[1 : 1+n], lines[1+n:], nil
+}
+
+// ReadVisit adds the texts of a visit that VisitLines wrote.
+func (c *Catalogue) ReadVisit(text string) error {
+	list, _, err := readList(strings.Split(text, "\n"))
+	if err == nil && len(list) != int(keyCount-visitKeys) {
+		err = fmt.Errorf("words: %d texts of a visit, want %d", len(list), keyCount-visitKeys)
+	}
+	if err == nil {
+		c.Visit = list
+	}
+	return err
+}
+
 // ReadLines is the reverse of Lines.
 func ReadLines(text string) (*Catalogue, error) {
 	c := new(Catalogue)
 	lines := strings.Split(text, "\n")
-	next := func() ([]string, error) {
-		n, err := strconv.Atoi(lines[0])
-		if err != nil || n < 0 || n+1 >= len(lines) {
-			return nil, fmt.Errorf("words: %q is not the length of a list in the %d lines that are left", lines[0], len(lines))
-		}
-		list := lines[1 : 1+n]
-		lines = lines[1+n:]
-		return list, nil
+	next := func() (list []string, err error) {
+		list, lines, err = readList(lines)
+		return list, err
 	}
 	for _, list := range c.lists() {
 		entries, err := next()

@@ -128,4 +128,6 @@ var spanishFrame = []string{
 	BandEnough:    "ya caliente",
 	StripShowers:  "duchas listas",
 	StripTurn:     "Contar duchas o agua",
+	VisitComing:   "Los textos de la visita están en camino.",
+	VisitLost:     "No se pudieron traer los textos de la visita. Conéctate una vez y recarga; después la visita funciona sin red.",
 }

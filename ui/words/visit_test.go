@@ -27,9 +27,7 @@ func TestVisit_VouchesForNothing(t *testing.T) {
 			}
 		}
 		texts := append([]string(nil), c.Findings...)
-		for k := visitKeys; k < keyCount; k++ {
-			texts = append(texts, c.Page[k])
-		}
+		texts = append(texts, c.Visit...)
 		for _, text := range texts {
 			if found := words.FindString(text); found != "" {
 				t.Errorf("%s: %q in %q", language, found, text)

@@ -23,6 +23,7 @@ type Catalogue struct {
 	Changes  []string // of plan.Change
 	Months   []string // twelve
 	Page     []string
+	Visit    []string // of an installer's visit, after those of the page
 	Files    []string // see FileError for the arguments
 	Notes    []string // one argument: a number
 }
@@ -36,11 +37,20 @@ type FieldText struct {
 
 // Text returns one text of the page, with its arguments filled in.
 func (c *Catalogue) Text(k Key, args ...any) string {
-	if len(args) == 0 {
-		return c.Page[k]
+	text := ""
+	if k < visitKeys {
+		text = c.Page[k]
+	} else {
+		text = c.Visit[k-visitKeys]
 	}
-	return fmt.Sprintf(c.Page[k], args...)
+	if len(args) == 0 {
+		return text
+	}
+	return fmt.Sprintf(text, args...)
 }
+
+// HasVisit tells whether the texts of a visit are here: they are fetched when they are needed.
+func (c *Catalogue) HasVisit() bool { return len(c.Visit) == int(keyCount-visitKeys) }
 
 // Problem says what was refused, what was given and what is allowed.
 func (c *Catalogue) Problem(p scenario.Problem) string {

@@ -56,7 +56,7 @@ func complete(t *testing.T, c *Catalogue) {
 		}
 	}
 	for k := range keyCount {
-		if c.Page[k] == "" {
+		if c.Text(k) == "" {
 			t.Errorf("page text %d is missing", k)
 		}
 	}
