@@ -128,9 +128,10 @@ type app struct {
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	readKept         string // what was read, as kept
-	visitAsked       bool   // the texts of a visit are on their way, or came or did not
-	follow           bool   // the focus goes with the open mark
-	dragged          bool   // the next click ends a drag
+	visitSeen        bool
+	visitAsked       bool // the texts of a visit are on their way, or came or did not
+	follow           bool // the focus goes with the open mark
+	dragged          bool // the next click ends a drag
 	tick             js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
@@ -154,6 +155,7 @@ func (a *app) rendered() {
 		a.window.Call("scrollTo", 0, 0)
 	}
 	a.top = false
+	a.makeRoom()
 	a.keepRead()
 	a.askVisit()
 	a.askBetter()

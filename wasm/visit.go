@@ -24,6 +24,14 @@ func (a *app) askVisit() {
 	a.window.Call("suncaskVisit").Call("then", come, lost)
 }
 
+// makeRoom lets charts follow where a visit has come or gone: columns are of other widths then.
+func (a *app) makeRoom() {
+	if seen := a.page.SeesVisit() && a.view.Words.HasVisit(); seen != a.visitSeen {
+		a.visitSeen = seen
+		a.after(0, func() { a.window.Call("dispatchEvent", a.window.Get("Event").New("resize")) })
+	}
+}
+
 // readLast brings back what was read at the house that is shown.
 func (a *app) readLast() {
 	link, text, _ := strings.Cut(a.kept(lastRead), " ")

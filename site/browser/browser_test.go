@@ -126,6 +126,9 @@ func (b *tab) open(fragment string) {
 	b.t.Helper()
 	b.run(chromedp.Navigate("about:blank"), chromedp.Navigate(b.address+fragment))
 	b.ready()
+	if strings.Contains(fragment, "view=visit") { // its texts come after the page is ready
+		b.until(`document.getElementById('visit') !== null`)
+	}
 }
 
 func (b *tab) ready() {
@@ -250,7 +253,6 @@ func (b *tab) entry(s screen, name string) {
 		return
 	}
 	b.menu("#entry-" + name)
-	b.run(chromedp.Click("#over-close", chromedp.ByQuery))
 	b.until(`document.getElementById('over') === null`)
 }
 

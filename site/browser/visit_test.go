@@ -71,12 +71,12 @@ func TestVisit_Walked(t *testing.T) {
 			b.run(centred("#part-wiring"), chromedp.Click("#part-wiring"))
 			b.until(`document.querySelectorAll('.wiring').length > 3 && document.getElementById('wirings-status').textContent === ''`)
 			var offers int
-			b.eval(`document.querySelectorAll('.wiring button').length`, &offers)
-			b.run(centred(".wiring button"), chromedp.Click(".wiring button"))
+			b.eval(`document.querySelectorAll('.wiring .choice').length`, &offers)
+			b.run(centred(".wiring .choice"), chromedp.Click(".wiring .choice"))
 			b.until(`/couple=(staged|direct)|string=/.test(location.hash)`)
 			var here, left int
 			b.eval(`document.querySelectorAll('.wiring.here').length`, &here)
-			b.eval(`document.querySelectorAll('.wiring button').length`, &left)
+			b.eval(`document.querySelectorAll('.wiring .choice').length`, &left)
 			if here != 1 || left != offers {
 				t.Errorf("%d wirings are the house's, %d to take, before %d", here, left, offers)
 			}

@@ -41,7 +41,9 @@ type Visit struct {
 	Copied  bool        // the path was
 	Plates  map[string]string
 
-	PlatesOpen bool
+	PlatesOpen  bool
+	AssumedOpen bool
+	MindsOf     string // the wiring whose findings are opened
 }
 
 // VisitStep is a question and the answer to it, -1 while there is none.

@@ -16,4 +16,8 @@ var entryNames = [state.Entries]words.Key{state.Home: words.EntryHome, state.Vis
 
 func (c *Entries) name(w state.Entry) string { return c.Page.T(entryNames[w]) }
 
-func (c *Entries) enter(w state.Entry) { c.Page.Store.Entry = w }
+// enter takes one; the menu, where it is on a phone, is done with.
+func (c *Entries) enter(w state.Entry) {
+	c.Page.Store.Entry = w
+	c.Page.CloseSheet()
+}

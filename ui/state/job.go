@@ -247,6 +247,9 @@ func about(j Job, s scenario.Scenario) scenario.Scenario {
 // BeginJob forgets what a job came to and waits for its parts; it returns the house to work on.
 func (s *Store) BeginJob(j Job) (link string) {
 	s.tasks[j] = task{of: about(j, s.Scenario), accept: s.Scenario.AcceptUses, running: true, land: landscape.New(s.Scenario.AcceptUses)}
+	if j == WiringsJob && s.wireBy != 0 {
+		return s.wiringsLink()
+	}
 	if j == MeterJob {
 		return s.Link() + meterMark + s.meterRead.text()
 	}

@@ -89,6 +89,7 @@ type Store struct {
 	water     memo[[2]float64]
 	household memo[*Household]
 	meterRead MeterRead
+	wireBy    int // modules more than the house has, of the list of wirings
 
 	calibration memo[calibrated]
 	replay      memo[*simulate.Day]

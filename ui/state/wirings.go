@@ -40,8 +40,31 @@ func (s *Store) Wirings() []visit.Wiring {
 	return slices.Clone(t.wirings) // parts that come sort it
 }
 
+// WireModules lets the list be of so many modules more than the house has, or fewer.
+func (s *Store) WireModules(by int) {
+	if by != s.wireBy {
+		s.wireBy, s.tasks[WiringsJob] = by, task{}
+	}
+}
+
+// WiredBy is that number.
+func (s *Store) WiredBy() int { return s.wireBy }
+
+// wiringsLink is the house whose wirings are looked at.
+func (s *Store) wiringsLink() string {
+	to := s.Scenario
+	if n := to.Modules + s.wireBy; n >= 1 && scenario.FieldOf(scenario.Modules).Check(float64(n)) == nil {
+		to.Modules, to.InString = n, 0
+		to.Known = to.Known.With(scenario.Modules)
+	}
+	return scenario.Encode(&to)
+}
+
 // TakeWiring wires the present house like that, as one change.
-func (s *Store) TakeWiring(w *visit.Wiring) { s.takeHouse(scenario.InString, w.To) }
+func (s *Store) TakeWiring(w *visit.Wiring) {
+	s.wireBy = 0
+	s.takeHouse(scenario.InString, w.To)
+}
 
 // Wired tells whether the present house is wired like that.
 func (s *Store) Wired(w *visit.Wiring) bool {

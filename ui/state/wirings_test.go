@@ -60,3 +60,30 @@ func TestWirings_Taken(t *testing.T) {
 		}
 	}
 }
+
+// The list can be of one module more or fewer; taking a row of it makes that house, and the list is of
+// its modules again.
+func TestWireModules(t *testing.T) {
+	s := Open("v=2&modules=6&string=2")
+	for _, c := range []struct{ by, rows int }{{1, 3}, {-1, 6}, {0, 12}, {1, 3}} { // seven and five go up in few ways
+		s.WireModules(c.by)
+		if _, known := s.known(WiringsJob); known {
+			t.Errorf("%+d: the list before is still there", c.by)
+		}
+		for part := range Work(WiringsJob, plan.Whole, s.BeginJob(WiringsJob), nil) {
+			s.TakePart(WiringsJob, part)
+		}
+		list := s.Wirings()
+		if len(list) != c.rows || list[0].To.Modules != 6+c.by {
+			t.Errorf("%+d: %d rows of %d modules", c.by, len(list), list[0].To.Modules)
+		}
+	}
+	list := s.Wirings()
+	s.TakeWiring(&list[0])
+	if s.Scenario.Modules != 7 || s.WiredBy() != 0 || !s.Wired(&list[0]) {
+		t.Errorf("taken: %s", s.Link())
+	}
+	if s.Undo(); s.Scenario.Modules != 6 {
+		t.Errorf("undone: %s", s.Link())
+	}
+}

@@ -42,18 +42,73 @@ func (c *Wiring) title() string {
 	return c.Page.View.Words.Text(words.WiringsTitle, len(c.free()), len(c.list))
 }
 
-// assumed says of which values nobody knows more than that they are usual.
-func (c *Wiring) assumed() string {
-	var names []string
-	for _, id := range visit.Assumed(&c.Page.Store.Scenario) {
-		if state.Applies(&c.Page.Store.Scenario, id) {
-			names = append(names, c.Page.View.Words.Fields[id].Name)
+// moduleSteps are how many modules the list is of, beside those of the house.
+var moduleSteps = []struct {
+	by   int
+	name words.Key
+}{{-1, words.WiringsFewer}, {0, words.WiringsSame}, {1, words.WiringsMore}}
+
+// canWire tells whether a house can have so many modules.
+func (c *Wiring) canWire(by int) bool {
+	n := c.Page.Store.Scenario.Modules + by
+	return n >= 1 && scenario.FieldOf(scenario.Modules).Check(float64(n)) == nil
+}
+
+// minds are the findings of a wiring that do not stop it, where they are opened.
+func (c *Wiring) minds(w *visit.Wiring) (list []care.Finding) {
+	if c.Page.Visit.MindsOf != c.name(w) {
+		return nil
+	}
+	for _, f := range w.Findings {
+		if f.Severity == care.Caution {
+			list = append(list, f)
 		}
 	}
-	if len(names) == 0 {
-		return ""
+	return list
+}
+
+func (c *Wiring) turnMinds(w *visit.Wiring) {
+	name := c.name(w)
+	if c.Page.Visit.MindsOf == name {
+		name = ""
 	}
-	return c.Page.View.Words.Text(words.WiringsAssumed, len(names), strings.Join(names, ", "))
+	c.Page.Visit.MindsOf = name
+}
+
+// unknown are the fields of which nobody knows more than that they are usual, and on which findings
+// hang.
+func (c *Wiring) unknown() (list []scenario.FieldID) {
+	for _, id := range visit.Assumed(&c.Page.Store.Scenario) {
+		if state.Applies(&c.Page.Store.Scenario, id) {
+			list = append(list, id)
+		}
+	}
+	return list
+}
+
+func (c *Wiring) fieldName(id scenario.FieldID) string { return c.Page.View.Words.Fields[id].Name }
+
+func (c *Wiring) turnAssumed() { c.Page.Visit.AssumedOpen = !c.Page.Visit.AssumedOpen }
+
+// goTo opens the survey at a field.
+func (c *Wiring) goTo(id scenario.FieldID) {
+	for i, s := range sections {
+		if slices.Contains(s.fields, id) {
+			c.Page.OpenPart(page.Survey)
+			c.Page.Visit.Section = i
+			if c.Page.Host != nil {
+				c.Page.Host.Reveal(parts.FieldID(id))
+			}
+		}
+	}
+}
+
+// assumed says how many of them there are; nothing where there are none.
+func (c *Wiring) assumed() string {
+	if n := len(c.unknown()); n > 0 {
+		return c.Page.View.Words.Text(words.WiringsAssumed, n)
+	}
+	return ""
 }
 
 // name says how the modules are wired.

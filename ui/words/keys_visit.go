@@ -18,7 +18,7 @@ const (
 	WiringsTitle // args: wirings that nothing stops, wirings
 	WiringsName
 	WiringsHelp
-	WiringsAssumed // args: how many, names
+	WiringsAssumed // args: how many
 	WiringOne      // args: modules, coupling
 	WiringMany     // args: modules, strings, coupling
 	WiringOffered
@@ -461,5 +461,9 @@ const (
 	PlateRoom
 	PlateAbout // args: value
 	PlateNone
+	WiringsModules
+	WiringsFewer
+	WiringsSame
+	WiringsMore
 	keyCount
 )
