@@ -150,15 +150,15 @@ func (c *Commission) Judge(code Code) (o Outcome, off float64, ok bool) {
 	}
 	switch {
 	case v < a.Least:
-		return Lower, share0(a.Least-v, a.Least), true
+		return Lower, partOf(a.Least-v, a.Least), true
 	case v > a.Most:
-		return Higher, share0(v-a.Most, a.Most), true
+		return Higher, partOf(v-a.Most, a.Most), true
 	}
 	return Within, 0, true
 }
 
-// share0 is a share of something, or all of it where that is nothing.
-func share0(part, of float64) float64 {
+// partOf is a share of something, or all of it where that is nothing.
+func partOf(part, of float64) float64 {
 	if of == 0 {
 		return 1
 	}

@@ -31,7 +31,7 @@ const (
 type Visit struct {
 	Part    VisitPart
 	Section int  // of the survey
-	LightBy int8 // what the light is known by, see ui/visit
+	LightBy int8 // what the light is known by
 	Cells   int  // what the cells' temperature is known by
 	Work    visit.Work
 	AtWork  bool // currents are read at work, not shorted
@@ -46,6 +46,13 @@ type Visit struct {
 	MindsOf     string // the wiring whose findings are opened
 }
 
+// What the light is known by.
+const (
+	LightByMeter int8 = iota
+	LightByAmps       // a string's own short circuit
+	LightByClear      // what a sky without cloud would give
+)
+
 // VisitStep is a question and the answer to it, -1 while there is none.
 type VisitStep struct {
 	At     visit.Node
@@ -56,7 +63,7 @@ type VisitStep struct {
 func (c *Page) TakeStore() {
 	c.Visit.TakeReadings(c.Store.Readings)
 	if _, light := c.Store.Readings[visit.Light]; !light && c.Visit.Typed[visit.StringCode(visit.ShortOf, 1)] != "" {
-		c.Visit.LightBy = 1 // by the string's own current
+		c.Visit.LightBy = LightByAmps
 	}
 }
 

@@ -21,13 +21,6 @@ type Lit struct {
 	Light   visit.Given
 }
 
-// What the light is known by.
-const (
-	byMeter = iota
-	byAmps
-	byClear
-)
-
 var lightBy = []words.Key{words.TestByMeter, words.TestByAmps, words.TestByClear}
 
 // What the cells' temperature is known by.
@@ -76,7 +69,7 @@ func given(c *page.Page, p *simulate.Prepared) (g visit.Given, lit bool, problem
 	}
 	light, lightOK := 0.0, true
 	cellC, cellOK := 0.0, true
-	if v.LightBy == byAmps {
+	if v.LightBy == page.LightByAmps {
 		// The light by amps needs the cells, and the cells by their back or the air need the light: a
 		// degree is 0.05 % of the light, so a few rounds settle it.
 		amps, ok := v.Reading(visit.StringCode(visit.ShortOf, 1))
@@ -91,7 +84,7 @@ func given(c *page.Page, p *simulate.Prepared) (g visit.Given, lit bool, problem
 		if light, lightOK = v.Reading(visit.Light); v.Typed[visit.Light] == "" {
 			light, lightOK = usualWm2, true
 		}
-		if v.LightBy == byClear {
+		if v.LightBy == page.LightByClear {
 			g.LightShare, g.ClearSky = visit.ByClearSky, true
 		}
 		if lightOK = lightOK && light > 0; lightOK {
@@ -114,14 +107,14 @@ func commission(c *page.Page) (m *visit.Commission, problem string) {
 }
 
 func (c *Lit) lightCode() visit.Code {
-	if c.Page.Visit.LightBy == byAmps {
+	if c.Page.Visit.LightBy == page.LightByAmps {
 		return visit.StringCode(visit.ShortOf, 1)
 	}
 	return visit.Light
 }
 
 func (c *Lit) lightName() string {
-	if c.Page.Visit.LightBy == byAmps {
+	if c.Page.Visit.LightBy == page.LightByAmps {
 		return c.Page.T(words.TestAmps)
 	}
 	return c.Page.T(words.TestWm2)
@@ -129,7 +122,7 @@ func (c *Lit) lightName() string {
 
 func (c *Lit) lightBy(i int) { c.Page.Visit.LightBy = int8(i) }
 
-func (c *Lit) byClear() bool { return c.Page.Visit.LightBy == byClear }
+func (c *Lit) byClear() bool { return c.Page.Visit.LightBy == page.LightByClear }
 
 // clear types in what a sky without cloud gives now.
 func (c *Lit) clear() {
@@ -152,7 +145,7 @@ func (c *Lit) cellName() string { _, name := c.cell(); return name }
 
 // assumes tells whether the light's box shows what nobody typed.
 func (c *Lit) assumes() bool {
-	return c.Page.Visit.LightBy != byAmps && c.Page.Visit.Typed[visit.Light] == ""
+	return c.Page.Visit.LightBy != page.LightByAmps && c.Page.Visit.Typed[visit.Light] == ""
 }
 
 func (c *Lit) lightText() string {

@@ -101,7 +101,7 @@ func (c *Meters) tests() (list []test) {
 		add("sun", visit.Trained, words.SunName, words.SunHow, meterRow{visit.SunV, t(words.TestElementV)}, meterRow{visit.SunAmps, t(words.TestElementA)})
 	}
 	add("temps", visit.Household|visit.Plumber, words.TempsName, words.TempsHow, meterRow{visit.TankTopC, t(words.TankBox)}, meterRow{visit.TapC, t(words.TapBox)})
-	if c.modules() && c.Page.Visit.LightBy == byMeter {
+	if c.modules() && c.Page.Visit.LightBy == page.LightByMeter {
 		add("again", visit.Trained, words.AgainName, words.AgainHow, meterRow{visit.LightAfter, t(words.AgainBox)})
 	}
 	return list

@@ -117,8 +117,6 @@ var causeTexts = [visit.CauseKinds]struct{ name, look words.Key }{
 	visit.CauseWeather: {words.CauseWeather, words.CauseWeatherLook}, visit.CauseMeter: {words.CauseMeter, words.CauseMeterLook},
 }
 
-func (c *Return) clock() string { return c.Page.T(words.ReturnClock) }
-
 func (c *Return) name(of visit.Cause) string { return c.Page.T(causeTexts[of.Kind].name) }
 
 func (c *Return) look(of visit.Cause) string {

@@ -21,11 +21,8 @@ type Trouble struct {
 	problem string
 }
 
-// Compute works out what meters should show. Where nobody typed a temperature, cells are as warm as
-// the air of the day shown makes them.
-func (c *Trouble) Compute() {
-	c.now, c.problem = commission(c.Page)
-}
+// Compute works out what meters should show.
+func (c *Trouble) Compute() { c.now, c.problem = commission(c.Page) }
 
 // asked are a question's texts: what it asks, where to look, its answers and what those mean that
 // end the way.

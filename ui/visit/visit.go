@@ -75,6 +75,12 @@ func (c *Visit) counts() string {
 	return c.Page.View.Words.Text(words.VisitCounts, n(care.Stop), n(care.Caution), n(care.Note))
 }
 
+// lists tells whether what is to be minded stands below the part that is open: where there is room,
+// and the part is not about it already.
+func (c *Visit) lists() bool {
+	return c.Page.Wide > 0 && c.Page.Visit.Part != page.Water && c.Page.Visit.Part != page.SheetPart
+}
+
 // section is a stop on the walk through the house.
 type section struct {
 	id     string

@@ -74,7 +74,7 @@ func TestMeters_Judged(t *testing.T) {
 		t.Errorf("205 V: %q, %q", m.problem, says(m))
 	}
 	// Light by amps: 9.05 A at 45 degC are 647 W/m2, and amps are then not judged.
-	p.Visit = page.Visit{LightBy: byAmps, Typed: map[visit.Code]string{short: "9.05", visit.BackC: "43.06", open: "207"}}
+	p.Visit = page.Visit{LightBy: page.LightByAmps, Typed: map[visit.Code]string{short: "9.05", visit.BackC: "43.06", open: "207"}}
 	if m.Compute(); m.problem != "" || says(m) != "Cells of 45 °C in 647 W/m²" {
 		t.Errorf("9.05 A: %q, %q", m.problem, says(m))
 	}
