@@ -3,6 +3,7 @@ package visit
 import (
 	"cmp"
 	"math"
+	"slices"
 
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -46,13 +47,14 @@ func CompareCauses(a, b Cause) int {
 	return cmp.Compare(a.Far, b.Far)
 }
 
-// halvings is how often a range is halved: to a thousandth of it.
-const halvings = 10
+// A range is cut into so many parts, and the part in which the reading lies halved so often: to a
+// thousandth of the range. Where it lies in none, the parts beside the nearest trial are halved, in
+// case that what is bought turns there.
+const rangeParts, halvings, closer = 8, 7, 3
 
 // Ranges in which causes are looked for, beside those of fields.
 const (
 	shortShower, longShower = 1.0, 15.0
-	mostPeople              = 10
 	clockRange, clockStep   = 180, 30 // minutes
 	leastStat, mostStat     = 40.0, 80.0
 	leastLoss, mostLoss     = 0.3, 3.0 // of the loss
@@ -128,9 +130,16 @@ func (r *reader) cause(kind CauseKind) (c Cause, ok bool) {
 }
 
 // met tells whether kWh are the reading.
-func (r *reader) met(kWh float64) bool {
-	return math.Abs(kWh-r.read) <= math.Max(enoughKWh, enough*r.read)
+func (r *reader) met(kWh float64) bool { return r.near(math.Abs(kWh - r.read)) }
+
+// explains tells whether a cause explains the reading, its value so many kWh off: it meets it, or
+// what is bought passes it between values and comes nearest with another than what is assumed.
+func (r *reader) explains(c *Cause, nearest float64, passed bool) bool {
+	return r.near(nearest) || passed && c.Value != c.Assumed
 }
+
+// near tells whether so many kWh off the reading meet it.
+func (r *reader) near(kWh float64) bool { return kWh <= math.Max(enoughKWh, enough*r.read) }
 
 // solve looks for a value of a changed house.
 func (r *reader) solve(c *Cause, lo, hi, half float64, change func(*scenario.Scenario, float64)) {
@@ -139,98 +148,156 @@ func (r *reader) solve(c *Cause, lo, hi, half float64, change func(*scenario.Sce
 	})
 }
 
-// search halves a range, in which what is bought rises or falls all the way, until the reading is
-// met.
+// trial is a value and what it buys, kWh.
+type trial struct{ value, kWh float64 }
+
+// search cuts a range into parts, for what is bought need not rise or fall all the way: draws move
+// the hours in which the tank is cool. It halves the part nearest to what is assumed over which the
+// reading lies, and takes what came nearest to the reading of all that was simulated.
 func (r *reader) search(c *Cause, lo, hi, half float64, of func(float64) (float64, bool)) {
-	a, ok1 := of(lo)
-	b, ok2 := of(hi)
-	c.Least, c.Most = math.Min(a, b), math.Max(a, b)
-	c.Alone = ok1 && ok2 && c.Least <= r.read && r.read <= c.Most
-	switch {
-	case c.Alone:
-		rises := b > a
-		for i := 0; i < halvings && !r.ended; i++ {
-			mid := (lo + hi) / 2
-			kWh, _ := of(mid)
-			if (kWh < r.read) == rises {
-				lo = mid
-			} else {
-				hi = mid
+	expected := r.meter.Expected
+	c.Value, c.Least, c.Most = c.Assumed, expected, expected
+	nearest := math.Abs(expected - r.read)
+	try := func(v float64) (kWh float64, ok bool) {
+		if kWh, ok = of(v); !ok {
+			return kWh, false
+		}
+		c.Least, c.Most = math.Min(c.Least, kWh), math.Max(c.Most, kWh)
+		if off := math.Abs(kWh - r.read); off < nearest {
+			nearest, c.Value = off, v
+		}
+		return kWh, true
+	}
+	trials := []trial{{c.Assumed, expected}}
+	for i := 0; i <= rangeParts && !r.ended; i++ {
+		v := lo + (hi-lo)*float64(i)/rangeParts
+		if v == c.Assumed {
+			continue
+		}
+		if kWh, ok := try(v); ok {
+			trials = append(trials, trial{v, kWh})
+		}
+	}
+	if r.met(expected) { // nothing is to be explained
+		c.Value, c.Alone = c.Assumed, true
+		return
+	}
+	a, b, ok := around(trials, c.Assumed, r.read)
+	for i := 0; !ok && i < closer && !r.near(nearest) && !r.ended; i++ {
+		at := slices.IndexFunc(trials, func(t trial) bool { return t.value == c.Value })
+		for _, beside := range [2]int{at - 1, at + 1} {
+			if beside < 0 || beside >= len(trials) {
+				continue
+			}
+			mid := (trials[at].value + trials[beside].value) / 2
+			if kWh, ok := try(mid); ok {
+				trials = append(trials, trial{mid, kWh})
 			}
 		}
-		c.Value = (lo + hi) / 2
-	case math.Abs(a-r.read) < math.Abs(b-r.read):
-		c.Value = lo
-	default:
-		c.Value = hi
+		a, b, ok = around(trials, c.Assumed, r.read)
 	}
-	if r.met(r.meter.Expected) { // nothing is to be explained
-		c.Value, c.Alone = c.Assumed, true
+	for i := 0; ok && i < halvings && !r.ended; i++ {
+		mid := (a.value + b.value) / 2
+		if kWh, _ := try(mid); (kWh < r.read) == (a.kWh < r.read) {
+			a = trial{mid, kWh}
+		} else {
+			b = trial{mid, kWh}
+		}
 	}
+	c.Alone = r.explains(c, nearest, ok)
 	c.Far = math.Abs(c.Value-c.Assumed) / half
 }
 
-// people looks for how many come nearest.
+// around finds two neighbours of which one buys less than a reading and one no less, the nearest to
+// what is assumed.
+func around(trials []trial, assumed, kWh float64) (a, b trial, ok bool) {
+	slices.SortFunc(trials, func(a, b trial) int { return cmp.Compare(a.value, b.value) })
+	away := func(t trial) float64 { return math.Abs(t.value - assumed) }
+	for i := range len(trials) - 1 {
+		low, high := trials[i], trials[i+1]
+		if (low.kWh < kWh) == (high.kWh < kWh) {
+			continue
+		}
+		if !ok || math.Max(away(low), away(high)) < math.Max(away(a), away(b)) {
+			a, b, ok = low, high, true
+		}
+	}
+	return a, b, ok
+}
+
+// people looks for how many come nearest, from those assumed to both sides.
 func (r *reader) people(c *Cause) {
 	assumed := r.p.Scenario.People
-	c.Assumed = float64(assumed)
-	nearest := math.Abs(r.meter.Expected - r.read)
-	c.Value, c.Least, c.Most = c.Assumed, r.meter.Expected, r.meter.Expected
-	by := 1 // whoever lives there beside those assumed buys more
-	if r.read < r.meter.Expected {
-		by = -1
-	}
-	last := r.meter.Expected
-	for n := assumed + by; n >= 1 && n <= mostPeople && !r.ended; n += by {
-		kWh, _ := r.with(func(s *scenario.Scenario) { s.People = n })
-		c.Least, c.Most = math.Min(c.Least, kWh), math.Max(c.Most, kWh)
-		if off := math.Abs(kWh - r.read); off < nearest {
-			nearest, c.Value = off, float64(n)
+	expected := r.meter.Expected
+	c.Assumed, c.Value, c.Least, c.Most = float64(assumed), float64(assumed), expected, expected
+	nearest := math.Abs(expected - r.read)
+	crossed := false
+	last, most := [2]float64{expected, expected}, int(scenario.FieldOf(scenario.People).Max)
+	for away := 1; away < most && !crossed && !r.near(nearest) && !r.ended; away++ {
+		for side, n := range [2]int{assumed + away, assumed - away} {
+			if n < 1 || n > most {
+				continue
+			}
+			kWh, ok := r.with(func(s *scenario.Scenario) { s.People = n })
+			if !ok {
+				continue
+			}
+			c.Least, c.Most = math.Min(c.Least, kWh), math.Max(c.Most, kWh)
+			if off := math.Abs(kWh - r.read); off < nearest {
+				nearest, c.Value = off, float64(n)
+			}
+			crossed = crossed || (last[side] < r.read) != (kWh < r.read)
+			last[side] = kWh
 		}
-		if (kWh-r.read)*float64(by) >= 0 {
-			c.Alone = nearest <= math.Abs(kWh-last)/2+enoughKWh
-			break
-		}
-		last = kWh
 	}
-	c.Alone = c.Alone || r.met(r.meter.Expected)
+	c.Alone = r.explains(c, nearest, crossed)
 	c.Far = math.Abs(c.Value-c.Assumed) / peopleBand
 }
 
 // clock looks for the shift nearest to none that meets the reading: what is bought turns more than
-// once in a day.
+// once in a day, and jumps where hours come to lie beside a use. A jump over the reading meets it
+// only where nothing else does.
 func (r *reader) clock(c *Cause) {
 	c.Least, c.Most = r.meter.Expected, r.meter.Expected
 	if r.met(r.meter.Expected) {
 		c.Alone = true
 		return
 	}
+	nearest := math.Abs(r.meter.Expected - r.read)
 	at := func(minutes float64) float64 { // a clock that is ahead acts early
-		kWh, _ := r.with(func(s *scenario.Scenario) { moveHours(&s.Backup, -int(minutes)) })
+		minutes = math.Trunc(minutes)
+		kWh, ok := r.with(func(s *scenario.Scenario) { moveHours(&s.Backup, -int(minutes)) })
+		if !ok {
+			return r.meter.Expected
+		}
 		c.Least, c.Most = math.Min(c.Least, kWh), math.Max(c.Most, kWh)
+		if off := math.Abs(kWh - r.read); off < nearest {
+			nearest, c.Value = off, minutes
+		}
 		return kWh
 	}
-	nearest := math.Abs(r.meter.Expected - r.read)
 	last := [2]float64{r.meter.Expected, r.meter.Expected} // ahead, behind
-	for away := clockStep; away <= clockRange && !r.ended; away += clockStep {
+	met, crossed := false, false
+	for away := float64(clockStep); away <= clockRange && !met && !r.ended; away += clockStep {
 		for side, sign := range [2]float64{1, -1} {
-			kWh := at(sign * float64(away))
-			if off := math.Abs(kWh - r.read); off < nearest {
-				nearest, c.Value = off, sign*float64(away)
-			}
+			kWh := at(sign * away)
 			if (last[side]-r.read)*(kWh-r.read) <= 0 {
-				c.Value, c.Alone = r.between(sign*float64(away-clockStep), sign*float64(away), last[side], at), true
-				c.Far = math.Abs(c.Value) / clockMin
-				return
+				crossed = true
+				r.between(sign*(away-clockStep), sign*away, last[side], at)
 			}
 			last[side] = kWh
+			if met = r.near(nearest); met {
+				break
+			}
 		}
 	}
+	c.Alone = r.explains(c, nearest, crossed)
 	c.Far = math.Abs(c.Value) / clockMin
 }
 
-// between halves minutes between which the reading is met; first is what the first of them buy.
-func (r *reader) between(from, to, first float64, at func(float64) float64) float64 {
+// between halves minutes between which what is bought passes the reading; first is what the first
+// of them buy.
+func (r *reader) between(from, to, first float64, at func(float64) float64) {
 	for range 4 {
 		if mid := (from + to) / 2; (at(mid)-r.read)*(first-r.read) > 0 {
 			from = mid
@@ -238,7 +305,6 @@ func (r *reader) between(from, to, first float64, at func(float64) float64) floa
 			to = mid
 		}
 	}
-	return to
 }
 
 // Take is the house with a cause's value; ok is false for causes that no field holds, and for
@@ -274,6 +340,9 @@ func (c *Cause) Take(p *simulate.Prepared) (s scenario.Scenario, ok bool) {
 			const step = 5
 			moveHours(&s.Backup, -int(math.Round(c.Value/step))*step)
 			s.Known = s.Known.With(scenario.BackupHours)
+			if s.Backup.Second.Start != s.Backup.Second.End {
+				s.Known = s.Known.With(scenario.SecondHours)
+			}
 		}
 	case CauseAllDay:
 		if ok = c.Alone; ok {

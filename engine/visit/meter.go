@@ -198,14 +198,17 @@ func (r *reader) lose(s *scenario.Scenario, times float64) {
 
 // moves tells whether a clock that is wrong moves hours.
 func moves(b *scenario.Backup) bool {
-	return !b.AllDay && (b.Start != b.End || b.Second.Start != b.Second.End)
+	first := b.Start != b.End && !b.FollowsSun()
+	return !b.AllDay && (first || b.Second.Start != b.Second.End)
 }
 
-// moveHours moves hours by minutes: those that follow the sun have no clock.
+// moveHours moves hours by minutes: those that follow the sun have no clock, and none stay none.
 func moveHours(b *scenario.Backup, minutes int) {
 	wrap := func(m int) int { return ((m+minutes)%scenario.DayMinutes + scenario.DayMinutes) % scenario.DayMinutes }
 	if !b.FollowsSun() {
 		b.Start, b.End = wrap(b.Start), wrap(b.End)
 	}
-	b.Second.Start, b.Second.End = wrap(b.Second.Start), wrap(b.Second.End)
+	if b.Second.Start != b.Second.End {
+		b.Second.Start, b.Second.End = wrap(b.Second.Start), wrap(b.Second.End)
+	}
 }
