@@ -1,6 +1,7 @@
 package state
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -33,7 +34,7 @@ func meterOf(text string) (m MeterRead, ok bool) {
 	from, err1 := strconv.Atoi(parts[0])
 	days, err2 := strconv.Atoi(parts[1])
 	kWh, err3 := strconv.ParseFloat(parts[2], 64)
-	ok = err1 == nil && err2 == nil && err3 == nil && from >= 0 && from < climate.Days && days > 0 && days <= climate.Days && kWh >= 0
+	ok = err1 == nil && err2 == nil && err3 == nil && from >= 0 && from < climate.Days && days > 0 && days <= climate.Days && kWh >= 0 && !math.IsInf(kWh, 1)
 	return MeterRead{visit.Period{From: from, Days: days}, kWh}, ok
 }
 

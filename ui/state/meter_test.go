@@ -48,7 +48,7 @@ func TestMeterJob_EqualsEngine(t *testing.T) {
 	if m, _ := s.Meter(); m != nil {
 		t.Error("another reading has what the first one came to")
 	}
-	for _, text := range []string{"", "1,2", "-1,3,4", "1,0,4", "1,400,4", "1,2,-4", "a,b,c"} {
+	for _, text := range []string{"", "1,2", "-1,3,4", "1,0,4", "1,400,4", "1,2,-4", "1,2,Inf", "1,2,NaN", "a,b,c"} {
 		if _, ok := meterOf(text); ok {
 			t.Errorf("%q is a reading", text)
 		}
