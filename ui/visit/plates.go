@@ -6,6 +6,7 @@ import (
 	"github.com/vugu/vugu"
 
 	"suncask/engine/scenario"
+	"suncask/engine/tank"
 	"suncask/engine/visit"
 	"suncask/ui/format"
 	"suncask/ui/page"
@@ -91,7 +92,8 @@ func (c *Plates) result(p plate) (value float64, v []float64, typed, ok bool) {
 	if !ok || math.IsNaN(value) || math.IsInf(value, 0) {
 		return 0, v, typed, false
 	}
-	return scenario.FieldOf(p.field).Snap(value), v, typed, true
+	f := scenario.FieldOf(p.field)
+	return f.Snap(math.Round(value/f.Step) * f.Step), v, typed, true
 }
 
 // says is the result in words.
@@ -118,8 +120,7 @@ func (c *Plates) canTake(p plate) bool {
 // take types the result into its field, and lets the loss be known by that figure.
 func (c *Plates) take(p plate) {
 	value, _, _, _ := c.result(p)
-	f := scenario.FieldOf(p.field)
-	c.Page.Store.Type(p.field, format.Value(f, value))
+	c.Page.Store.Set(p.field, value)
 	if p.field == scenario.LossKWh {
 		c.Page.Store.Choose(scenario.LossBy, int(scenario.LossFigure))
 	}
@@ -127,3 +128,12 @@ func (c *Plates) take(p plate) {
 }
 
 func (c *Plates) turn() { c.Page.Visit.PlatesOpen = !c.Page.Visit.PlatesOpen }
+
+// night says how well the evening and the morning tell the loss; nothing where another figure does.
+func (c *Plates) night() string {
+	s := &c.Page.Store.Scenario
+	if _, ok := tank.LossOvernight(s.TankLitres, s.EveningC, s.MorningC, s.RoomC, s.NightH); s.LossBy != scenario.LossOvernight || !ok {
+		return ""
+	}
+	return c.Page.View.Words.Text(words.NightShare, format.Number(100*visit.NightShare(s.EveningC, s.MorningC, s.RoomC), 0))
+}

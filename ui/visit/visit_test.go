@@ -180,3 +180,49 @@ func TestWiring_Texts(t *testing.T) {
 		t.Errorf("without modules: %v", bare.ratings().Rows)
 	}
 }
+
+// Plates: what is worked out is taken into its field (testdata/plates.json), what cannot be says so, and
+// a night's readings say how well they tell the loss.
+func TestPlates_Taken(t *testing.T) {
+	p := at(t, "")
+	c := &Plates{Page: p}
+	type values map[string]string
+	for _, k := range []struct {
+		plate int
+		typed values
+		says  string
+		link  string // what it then holds
+	}{
+		{0, values{"plate-watts-ohms": "18.4"}, "2926 to 3130 W", "element="},
+		{1, values{"plate-pulses-pulses": "10", "plate-pulses-perkwh": "1000", "plate-pulses-seconds": "12.5"}, "about ", "element="},
+		{2, values{"plate-size-wide": "0.56", "plate-size-high": "1.55", "plate-size-thick": "0.05"}, "about 229", "tank=229"},
+		{3, values{"plate-rise-energy": "4", "plate-rise-kelvin": "14.8"}, "about 233", "tank=233"},
+		{4, values{"plate-night-reheat": "1.9", "plate-night-hours": "24", "plate-night-mean": "59", "plate-night-room": "18"}, "about 2.09", "loss=209"},
+	} {
+		p.Visit.Plates = k.typed
+		if got := c.says(plates[k.plate]); !strings.HasPrefix(got, k.says) || !c.canTake(plates[k.plate]) {
+			t.Errorf("plate %d says %q", k.plate, got)
+		}
+		if c.take(plates[k.plate]); !strings.Contains(p.Store.Link(), k.link) || len(p.Store.Refused) > 0 {
+			t.Errorf("plate %d: %s, %v", k.plate, p.Store.Link(), p.Store.Refused)
+		}
+	}
+	p.Visit.Plates = values{"plate-size-wide": "0.1", "plate-size-high": "1", "plate-size-thick": "0.05"}
+	if got := c.says(plates[2]); got != p.T(words.PlateNone) || c.canTake(plates[2]) {
+		t.Errorf("insulation alone: %q", got)
+	}
+	p.Visit.Plates = values{"plate-size-wide": "0.1"}
+	if got := c.says(plates[2]); got != "" || c.canTake(plates[2]) {
+		t.Errorf("half typed: %q", got)
+	}
+	if got := c.night(); got != "" {
+		t.Errorf("no night was read: %q", got)
+	}
+	p.Store.Choose(scenario.LossBy, int(scenario.LossOvernight))
+	for id, text := range map[scenario.FieldID]string{scenario.TankLitres: "200", scenario.EveningC: "60", scenario.MorningC: "56", scenario.NightH: "10", scenario.RoomC: "20"} {
+		p.Store.Type(id, text)
+	}
+	if got := c.night(); !strings.Contains(got, "37 %") {
+		t.Errorf("a short night: %q", got)
+	}
+}

@@ -466,4 +466,5 @@ var englishVisit = []string{
 	WiringsFewer:      "one module fewer",
 	WiringsSame:       "as many as there are",
 	WiringsMore:       "one module more",
+	NightShare:        "The evening and the morning tell the loss to %s %% either way. A whole day, or a fall of 8 K, tells it better.",
 }

@@ -466,4 +466,5 @@ var frenchVisit = []string{
 	WiringsFewer:      "un module de moins",
 	WiringsSame:       "autant qu’il y en a",
 	WiringsMore:       "un module de plus",
+	NightShare:        "Le soir et le matin donnent la perte à %s %% près. Un jour entier, ou une baisse de 8 K, la donne mieux.",
 }

@@ -465,5 +465,6 @@ const (
 	WiringsFewer
 	WiringsSame
 	WiringsMore
+	NightShare // args: share
 	keyCount
 )

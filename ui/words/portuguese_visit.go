@@ -466,4 +466,5 @@ var portugueseVisit = []string{
 	WiringsFewer:      "um módulo a menos",
 	WiringsSame:       "os que há",
 	WiringsMore:       "um módulo a mais",
+	NightShare:        "A noite e a manhã dão a perda a %s %% de margem. Um dia inteiro, ou uma descida de 8 K, dá-a melhor.",
 }

@@ -466,4 +466,5 @@ var spanishVisit = []string{
 	WiringsFewer:      "un módulo menos",
 	WiringsSame:       "los que hay",
 	WiringsMore:       "un módulo más",
+	NightShare:        "La tarde y la mañana dan la pérdida con %s %% de margen. Un día entero, o una bajada de 8 K, la da mejor.",
 }
