@@ -56,7 +56,7 @@ func ReheatLoss(kWh, hours, meanC, roomC float64) (wPerK float64, ok bool) {
 // LabelLoss is a loss as fields state it, kWh in 24 h at scenario.LossTestK.
 func LabelLoss(wPerK float64) (kWh float64) { return wPerK * 24 * scenario.LossTestK / 1000 }
 
-// Half widths of the readings of a night, twice the standard deviation (assumptions).
+// Standard deviations of the readings of a night (assumptions).
 const (
 	nightLitres = 0.05 // of the tank
 	nightK      = 0.5  // of each temperature of the water, K
@@ -64,8 +64,12 @@ const (
 )
 
 // NightShare is how far tank.LossOvernight may be off, as a share, twice the standard deviation:
-// each reading moves it by itself, the squares added.
+// each reading moves it by itself, the squares added. It is infinite where LossOvernight refuses the
+// temperatures: they tell nothing.
 func NightShare(eveningC, morningC, roomC float64) float64 {
+	if !(roomC < morningC && morningC < eveningC) {
+		return math.Inf(1)
+	}
 	e, m := eveningC-roomC, morningC-roomC
 	l := math.Log(e / m)
 	return 2 * math.Hypot(math.Hypot(nightLitres, nightRoomK/l*(1/e-1/m)), math.Hypot(nightK/(e*l), nightK/(m*l)))

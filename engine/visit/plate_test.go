@@ -4,12 +4,9 @@ import (
 	"math"
 	"testing"
 
-	"suncask/engine/care"
 	"suncask/engine/published"
 	"suncask/engine/pv"
 	"suncask/engine/scenario"
-	"suncask/engine/simulate"
-	"suncask/engine/solar"
 	"suncask/engine/tank"
 )
 
@@ -89,89 +86,54 @@ func TestLoss_Closed(t *testing.T) {
 	}
 }
 
-func TestJoints_Closed(t *testing.T) {
-	for _, r := range plates(t, "fault", 1) {
-		n, ok := FaultModules(int(r[0]), r[1], r[2])
-		close(t, "fault", n, r[3], 0.01)
-		if _, both := FaultModules(6, 100, 100); !ok || both {
-			t.Error("two positive readings are one fault")
+// Readings that none can be are refused, whichever of them is wrong.
+func TestPlates_Refused(t *testing.T) {
+	nan := math.NaN()
+	hot := func(v ...float64) bool { _, _, ok := HotWatts(v[0], v[1]); return ok }
+	pulses := func(v ...float64) bool { _, ok := PulseWatts(v[0], v[1], v[2]); return ok }
+	outside := func(v ...float64) bool { _, ok := OutsideLitres(v[0], v[1], v[2]); return ok }
+	heated := func(v ...float64) bool { _, ok := HeatedLitres(v[0], v[1]); return ok }
+	reheat := func(v ...float64) bool { _, ok := ReheatLoss(v[0], v[1], v[2], v[3]); return ok }
+	for _, c := range []struct {
+		name string
+		ok   func(v ...float64) bool
+		good []float64
+		bad  map[int][]float64 // by the reading that is wrong
+	}{
+		{"hot", hot, []float64{18.4, 240}, map[int][]float64{0: {0, -1, nan}, 1: {0, -240, nan}}},
+		{"pulses", pulses, []float64{10, 1000, 12.5}, map[int][]float64{0: {0, -1, nan}, 1: {0, nan}, 2: {0, -1, nan}}},
+		{"outside", outside, []float64{0.56, 1.55, 0.05}, map[int][]float64{0: {0, 0.1, nan}, 1: {0, 0.1, nan}, 2: {-0.01, 0.28, 0.8, nan}}},
+		{"heated", heated, []float64{4, 14.8}, map[int][]float64{0: {0, -1, nan}, 1: {0, -1, nan}}},
+		{"reheat", reheat, []float64{1.9, 24, 59, 18}, map[int][]float64{0: {0, -1, nan}, 1: {0, -1, nan}, 2: {18, 10, nan}, 3: {59, 70, nan}}},
+	} {
+		if !c.ok(c.good...) {
+			t.Errorf("%s: %g is refused", c.name, c.good)
 		}
-	}
-	for _, r := range plates(t, "joint", 1) {
-		ohms, watts, ok := Joint(r[0], r[1], r[2], r[3])
-		close(t, "joint, ohm", ohms, r[4], 0.001)
-		close(t, "joint, W", watts, r[5], 0.2)
-		if _, _, none := Joint(200, 190, 0, 0.1); !ok || none {
-			t.Error("no current tells a joint")
-		}
-	}
-	for _, r := range plates(t, "insulation", 2) {
-		close(t, "side by side", ParallelMegohm(r[0], r[1]), r[2], 0.001)
-	}
-}
-
-func TestWater_Closed(t *testing.T) {
-	for _, r := range plates(t, "heat_up", 2) {
-		close(t, "heat-up", HeatHours(r[0], r[1], r[2], r[3]), r[4], 0.005)
-	}
-	for _, r := range plates(t, "mixing", 1) {
-		share, ok := HotShare(r[0], r[1], r[2])
-		close(t, "mixing", share, r[3], 0.001)
-		if _, none := HotShare(70, 65, 12); !ok || none {
-			t.Error("a mix is hotter than what it is of")
-		}
-	}
-	for _, r := range plates(t, "expansion", 3) {
-		close(t, "expansion", r[0]*care.Expansion(r[1], r[2]), r[3], 0.03)
-	}
-	for _, r := range plates(t, "clear", 2) {
-		close(t, "clear sky", solar.ClearSky(r[0]), r[1], 0.1)
-	}
-}
-
-// The grid's first heat-up against the engine's own run with losses, some 1 % longer; by the sun it
-// takes longer under duller skies, and no time is less than its energy over the most power.
-func TestHeatUp_Property(t *testing.T) {
-	for _, month := range []int{0, 5, 9} {
-		p := prepared(t, nil)
-		joules, hours := GridHeatUp(p, month)
-		ran := p.HeatTimes(month, new(simulate.Workspace))
-		if !ran.GridOK || ran.GridMinutes/60 < hours*0.995 || ran.GridMinutes/60 > hours*1.04 {
-			t.Errorf("month %d: %.3f h without loss, %.3f h with it", month, hours, ran.GridMinutes/60)
-		}
-		close(t, "energy and time", joules, hours*3600*p.BackupW(), 1)
-		last := 0.0
-		for sky := scenario.Bright; sky <= scenario.Dull; sky++ {
-			days, ok := SunHeatUp(p, month, sky)
-			if ok && days < last || !ok && sky == scenario.Bright {
-				t.Errorf("month %d: %.2f days under sky %d, %.2f under a brighter one", month, days, sky, last)
+		for i, list := range c.bad {
+			for _, v := range list {
+				wrong := append([]float64(nil), c.good...)
+				wrong[i] = v
+				if c.ok(wrong...) {
+					t.Errorf("%s: %g is taken", c.name, wrong)
+				}
 			}
-			last = days
-		}
-		days, _ := SunHeatUp(p, month, scenario.Bright)
-		if ran.SunOK && math.Abs(days*24*60-ran.SunFrom-ran.SunMinutes) > 30 {
-			t.Errorf("month %d: by the sun %.0f min, the engine's run %.0f", month, days*24*60, ran.SunFrom+ran.SunMinutes)
 		}
 	}
 }
 
-// A clear sky's light on a plane: none at night; on a level plane Haurwitz's; the plane that faces
-// the noon's sun gets more than a level one and no more than the sun above the air.
-func TestClearLight_Property(t *testing.T) {
-	for _, day := range []int{20, 172, 300} {
-		level := prepared(t, func(s *scenario.Scenario) { s.TiltDeg = 0 })
-		sun := &level.Weather.Sun[day]
-		noon := int(60 * sun.Noon)
-		if got := ClearLight(level, day, 0); got != 0 {
-			t.Errorf("day %d: %g W/m2 at midnight", day, got)
+// A night tells less the less the tank cools, and nothing where it cannot have been.
+func TestNightShare_Property(t *testing.T) {
+	last := 0.0
+	for morning := 40.0; morning < 60; morning++ {
+		share := NightShare(60, morning, 20)
+		if !(share > last) {
+			t.Errorf("60 to %g degC: %g, no more than where it cooled further", morning, share)
 		}
-		want := solar.ClearSky(math.Sin(solar.DirectionAt(sun.Latitude, sun.Declination, (float64(noon)/60-sun.Noon)*math.Pi/12).Elevation))
-		close(t, "level", ClearLight(level, day, noon), want, 1e-6*want)
-		facing := prepared(t, func(s *scenario.Scenario) {
-			s.TiltDeg, s.AzimuthDeg = math.Round((sun.Latitude-sun.Declination)*180/math.Pi), 180
-		})
-		if got := ClearLight(facing, day, noon); got < want || got > sun.ExtraWm2 {
-			t.Errorf("day %d: %.0f W/m2 facing the sun, %.0f level", day, got, want)
+		last = share
+	}
+	for _, v := range [][3]float64{{60, 60, 20}, {60, 61, 20}, {60, 20, 20}, {60, 15, 20}, {60, math.NaN(), 20}} {
+		if _, ok := tank.LossOvernight(200, v[0], v[1], v[2], 10); ok || !math.IsInf(NightShare(v[0], v[1], v[2]), 1) {
+			t.Errorf("a night of %g tells a loss", v)
 		}
 	}
 }

@@ -14,8 +14,10 @@ func HotShare(mixedC, hotC, coldC float64) (share float64, ok bool) {
 	return (mixedC - coldC) / (hotC - coldC), coldC < mixedC && mixedC <= hotC
 }
 
-// HeatJ is what heating so many litres takes, J, without loss.
-func HeatJ(litres, fromC, toC float64) float64 { return litres * tank.HeatCapacity * (toC - fromC) }
+// HeatJ is what heating so many litres takes, J, without loss; 0 where they are as warm already.
+func HeatJ(litres, fromC, toC float64) float64 {
+	return litres * tank.HeatCapacity * max(0, toC-fromC)
+}
 
 // HeatHours is how long a power takes for that, h.
 func HeatHours(litres, fromC, toC, watts float64) float64 {
@@ -37,7 +39,8 @@ const mostDays = 30
 // SunHeatUp is how many days like the average one of a month (0 to 11) under a sky the sun alone
 // takes to heat the water above its element from cold to the grid's thermostat, or to its own limit
 // where that is lower, nobody drawing; of the last day the part up to the hour in which it is hot.
-// Standing loss is that of the mean temperature. ok is false where 30 days are not enough.
+// Standing loss is that of the mean temperature. 0 where cold water is as warm already; ok is false
+// where 30 days are not enough.
 func SunHeatUp(p *simulate.Prepared, month int, sky scenario.Sky) (days float64, ok bool) {
 	s := &p.Scenario
 	sun, _ := p.Elements()
@@ -49,6 +52,9 @@ func SunHeatUp(p *simulate.Prepared, month int, sky scenario.Sky) (days float64,
 	capacity := litres * share * tank.HeatCapacity
 	wPerK, _ := p.StandingLoss()
 	coldC, toC := p.ColdC(month), min(s.SetC, s.SunLimitC)
+	if coldC >= toC {
+		return 0, true
+	}
 	watts, c := p.SkyW(month, sky), coldC
 	for hour := range mostDays * 24 {
 		before := c
