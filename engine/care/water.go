@@ -55,7 +55,12 @@ func BurnSeconds(tempC float64) float64 {
 }
 
 // HottestC is the hottest that thermostats and the weekly heat-up let water become, degC.
-func HottestC(s *scenario.Scenario) float64 { return math.Max(gridC(s), s.SunLimitC) }
+func HottestC(s *scenario.Scenario) float64 {
+	if s.AllModules() == 0 {
+		return gridC(s)
+	}
+	return math.Max(gridC(s), s.SunLimitC)
+}
 
 // gridC is the same by the grid alone.
 func gridC(s *scenario.Scenario) float64 {

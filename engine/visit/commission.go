@@ -86,12 +86,12 @@ func (c *Commission) Asked(code Code) (a Asked, ok bool) {
 		if c.Work == SunHeats {
 			at = s.SunLimitC
 		}
-		return Asked{at, at - dialK, at + dialK}, true
+		return Asked{at, at - dialK, at + dialK}, c.Work != Satisfied // whose, nobody says
 	case LightAfter:
 		v := c.Given.Wm2
 		return Asked{v, v * (1 - equalShare), v * (1 + equalShare)}, c.Lit
 	case SunAmps:
-		if c.Work == Satisfied || c.Work == GridHeats { // the sun's circuit is open
+		if c.Work == Satisfied || c.Work == GridHeats && !s.Elements.Apart() { // the sun's circuit is open
 			return Asked{0, -openAmps, openAmps}, c.strings > 0
 		}
 	}
@@ -150,9 +150,9 @@ func (c *Commission) Judge(code Code) (o Outcome, off float64, ok bool) {
 	}
 	switch {
 	case v < a.Least:
-		return Lower, partOf(a.Least-v, a.Least), true
+		return Lower, partOf(a.Value-v, a.Value), true
 	case v > a.Most:
-		return Higher, partOf(v-a.Most, a.Most), true
+		return Higher, partOf(v-a.Value, a.Value), true
 	}
 	return Within, 0, true
 }

@@ -111,7 +111,7 @@ func (c *Commission) Looks(n Node, waitsJ float64) (list []Look) {
 	case TooLittle:
 		one(LookWaits, waitsJ/simulate.JPerKWh)
 	case TooHot:
-		one(LookLimit, math.Max(s.SetC, s.SunLimitC)+dialK)
+		one(LookLimit, care.HottestC(s)+dialK)
 		w := p.Wiring()
 		one(LookRise, math.Max(p.BackupW(), w.FullW)*3600/(s.TankLitres*tank.HeatCapacity))
 	case ReliefRuns:

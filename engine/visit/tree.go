@@ -78,13 +78,13 @@ func stop(w Who) Answer { return Answer{Who: w, Stop: true} }
 var tree = [Nodes]Question{
 	IsTrouble:      {Who: Household, Answers: []Answer{end(Household), to(ClockRight)}},
 	ClockRight:     {Who: Household, Answers: []Answer{end(Household), to(RoofVolts), to(StatOpen), to(StringMissing)}},
-	RoofVolts:      {Who: Trained, Lit: true, Answers: []Answer{to(InWindow), end(Trained), end(Trained | Electrician), to(Polarity)}},
+	RoofVolts:      {Who: Trained, Lit: true, Answers: []Answer{to(InWindow), end(Trained), to(ElementWhole), to(StringMissing), end(Trained | Electrician), to(Polarity)}},
 	InWindow:       {Who: Trained, Lit: true, Answers: []Answer{to(ConverterWorks), to(StringMissing), end(Trained)}},
 	Polarity:       {Who: Trained, Lit: true, Answers: []Answer{to(InWindow), stop(Trained)}},
-	EarthFault:     {Who: Trained, Lit: true, Answers: []Answer{to(ElementLeaks), stop(Trained), stop(Trained)}},
+	EarthFault:     {Who: Trained, Lit: true, Answers: []Answer{to(ElementLeaks), stop(Trained), stop(Trained), stop(Trained)}},
 	ConverterWorks: {Who: Trained | Electrician, Lit: true, Answers: []Answer{to(ContactorWorks), end(Trained | Electrician), to(ElementWhole)}},
 	ContactorWorks: {Who: Electrician, Lit: true, Answers: []Answer{to(StatOpen), end(Electrician), to(StatOpen), stop(Electrician)}},
-	StatOpen:       {Who: Electrician, Lit: true, Answers: []Answer{to(ElementWhole), end(Electrician), end(Electrician)}},
+	StatOpen:       {Who: Electrician, Lit: true, Answers: []Answer{to(ElementWhole), end(Electrician), end(Electrician), end(Electrician)}},
 	ElementWhole:   {Who: Electrician, Answers: []Answer{to(ElementLeaks), end(Electrician | Plumber), to(ElementShort), to(LoopMissing)}},
 	ElementShort:   {Who: Electrician, Lit: true, Answers: []Answer{stop(Electrician | Plumber), to(ElementLeaks)}},
 	LoopMissing:    {Who: Electrician, Answers: []Answer{end(Electrician), end(Electrician), to(LooseJoint)}},
@@ -93,8 +93,8 @@ var tree = [Nodes]Question{
 	StringMissing:  {Who: Trained, Lit: true, Answers: []Answer{end(Trained), end(Trained), to(LoopMissing)}},
 	TooLittle:      {Who: Household | Plumber, Answers: []Answer{end(Household), end(Plumber), end(Household), end(Plumber), end(Household)}},
 	TooHot:         {Who: Electrician | Plumber, Answers: []Answer{end(Household), stop(Electrician | Plumber), to(ReliefRuns)}},
-	ReliefRuns:     {Who: Plumber, Answers: []Answer{end(Plumber), end(Plumber)}},
-	WhatTrips:      {Who: Electrician, Answers: []Answer{to(ElementLeaks), to(EarthFault), stop(Electrician), to(ElementLeaks), to(EarthFault), to(ElementShort)}},
+	ReliefRuns:     {Who: Plumber, Answers: []Answer{end(Plumber), end(Plumber), stop(Electrician | Plumber)}},
+	WhatTrips:      {Who: Electrician, Answers: []Answer{to(ElementLeaks), to(EarthFault), stop(Electrician), end(Electrician), to(EarthFault), to(ElementWhole)}},
 }
 
 // QuestionOf is a node's.
@@ -125,6 +125,8 @@ func (n Node) At(s *scenario.Scenario) Node {
 		switch {
 		case !modules && RoofVolts <= n && n <= ContactorWorks:
 			n = StatOpen
+		case !modules && n == LooseJoint:
+			n = TooLittle
 		case !modules && n == StringMissing:
 			n = LoopMissing
 		case n == InWindow && s.Coupling != scenario.Converter:

@@ -98,7 +98,7 @@ func (c *Meters) tests() (list []test) {
 	add("ohms", visit.Electrician, words.OhmsName, words.OhmsHow, meterRow{visit.ElementOhm, t(words.OhmsBox)})
 	add("grid", visit.Electrician, words.GridName, words.GridHow, meterRow{visit.GridV, t(words.GridVBox)}, meterRow{visit.GridAmps, t(words.GridABox)})
 	if c.modules() && c.planes() == 1 {
-		add("sun", visit.Trained, words.SunName, words.SunHow, meterRow{visit.SunV, t(words.TestElementV)}, meterRow{visit.SunAmps, t(words.TestElementA)})
+		add("sun", visit.Trained|visit.Electrician, words.SunName, words.SunHow, meterRow{visit.SunV, t(words.TestElementV)}, meterRow{visit.SunAmps, t(words.TestElementA)})
 	}
 	add("temps", visit.Household|visit.Plumber, words.TempsName, words.TempsHow, meterRow{visit.TankTopC, t(words.TankBox)}, meterRow{visit.TapC, t(words.TapBox)})
 	if c.modules() && c.Page.Visit.LightBy == page.LightByMeter {

@@ -144,11 +144,15 @@ func (c *Sheet) effect(e visit.Effect) string {
 
 // cool are the steps when water runs cool: their text, and whether a line for a pen follows.
 func (c *Sheet) cool() (list []penned) {
-	first := c.Page.T(words.SheetCool1Not)
-	if c.of.ShowerPossible {
-		first = c.text(words.SheetCool1, duration(c.of.ShowerMinutes))
+	off := penned{c.Page.T(words.SheetCool3), true}
+	if len(c.stops()) > 0 {
+		return []penned{off}
 	}
-	return []penned{{first, false}, {c.text(words.SheetCool2, c.hours()), false}, {c.Page.T(words.SheetCool3), true}, {c.Page.T(words.SheetCool4), true}}
+	if !c.of.ShowerPossible {
+		return []penned{{c.Page.T(words.SheetCool1Not), false}, {c.text(words.SheetCool2, c.hours()), false}, off}
+	}
+	needs := duration(c.of.ShowerMinutes)
+	return []penned{{c.text(words.SheetCool1, needs), false}, {c.text(words.SheetCool2, c.hours()), false}, off, {c.text(words.SheetCool4, needs), true}}
 }
 
 // penned is a text, and whether a line for a pen follows it.
@@ -173,7 +177,7 @@ func (c *Sheet) mind() (list []string) {
 	if c.wiring.Strings > 0 {
 		list = append(list, cautionText(c.Page, words.SheetLive))
 	}
-	if s.ExpandBy == scenario.ExpandVessel {
+	if s.ExpandBy == scenario.ExpandVessel || s.ExpandBy == scenario.ExpandVent {
 		list = append(list, c.Page.T(words.SheetReliefDry))
 	} else {
 		pushed, _, _ := visit.Pushed(p)
@@ -301,7 +305,7 @@ func (c *Sheet) penClass(t penned) string {
 const (
 	away     = 0
 	settings = 0
-	drawings = 9
+	drawings = 6
 )
 
 // lineRunes is how many letters a line of what stops the house has.

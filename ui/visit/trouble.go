@@ -39,13 +39,13 @@ const none words.Key = -1
 var questions = [visit.Nodes]asked{
 	visit.IsTrouble:      {words.N1Ask, words.N1Where, []says{{words.N1A, words.N1AMeans}, {words.N1B, none}}},
 	visit.ClockRight:     {words.N2Ask, words.N2Where, []says{{words.N2A, words.N2AMeans}, {words.N2B, none}, {words.N2C, none}, {words.N2D, none}}},
-	visit.RoofVolts:      {words.N3Ask, words.N3Where, []says{{words.N3A, none}, {words.N3B, words.N3BMeans}, {words.N3C, words.N3CMeans}, {words.N3D, none}}},
+	visit.RoofVolts:      {words.N3Ask, words.N3Where, []says{{words.N3A, none}, {words.N3B, words.N3BMeans}, {words.N3E, none}, {words.N3F, none}, {words.N3C, words.N3CMeans}, {words.N3D, none}}},
 	visit.InWindow:       {words.N4Ask, words.N4Where, []says{{words.N4A, none}, {words.N4B, none}, {words.N4C, words.N4CMeans}}},
 	visit.Polarity:       {words.N5Ask, words.N5Where, []says{{words.N5A, none}, {words.N5B, words.N5BMeans}}},
-	visit.EarthFault:     {words.N6Ask, words.N6Where, []says{{words.N6A, none}, {words.N6B, words.N6BMeans}, {words.N6C, words.N6CMeans}}},
+	visit.EarthFault:     {words.N6Ask, words.N6Where, []says{{words.N6A, none}, {words.N6B, words.N6BMeans}, {words.N6C, words.N6CMeans}, {words.N6D, words.N6DMeans}}},
 	visit.ConverterWorks: {words.N7Ask, words.N7Where, []says{{words.N7A, none}, {words.N7B, words.N7BMeans}, {words.N7C, none}}},
 	visit.ContactorWorks: {words.N8Ask, words.N8Where, []says{{words.N8A, none}, {words.N8B, words.N8BMeans}, {words.N8C, none}, {words.N8D, words.N8DMeans}}},
-	visit.StatOpen:       {words.N9Ask, words.N9Where, []says{{words.N9A, none}, {words.N9B, words.N9BMeans}, {words.N9C, words.N9CMeans}}},
+	visit.StatOpen:       {words.N9Ask, words.N9Where, []says{{words.N9A, none}, {words.N9B, words.N9BMeans}, {words.N9C, words.N9CMeans}, {words.N9D, words.N9DMeans}}},
 	visit.ElementWhole:   {words.N10Ask, words.N10Where, []says{{words.N10A, none}, {words.N10B, words.N10BMeans}, {words.N10C, none}, {words.N10D, none}}},
 	visit.ElementShort:   {words.N11Ask, words.N11Where, []says{{words.N11A, words.N11AMeans}, {words.N11B, none}}},
 	visit.LoopMissing:    {words.N12Ask, words.N12Where, []says{{words.N12A, words.N12AMeans}, {words.N12B, words.N12BMeans}, {words.N12C, none}}},
@@ -54,13 +54,16 @@ var questions = [visit.Nodes]asked{
 	visit.StringMissing:  {words.N15Ask, words.N15Where, []says{{words.N15A, words.N15AMeans}, {words.N15B, words.N15BMeans}, {words.N15C, none}}},
 	visit.TooLittle:      {words.N16Ask, words.N16Where, []says{{words.N16A, words.N16AMeans}, {words.N16B, words.N16BMeans}, {words.N16C, words.N16CMeans}, {words.N16D, words.N16DMeans}, {words.N16E, words.N16EMeans}}},
 	visit.TooHot:         {words.N17Ask, words.N17Where, []says{{words.N17A, words.N17AMeans}, {words.N17B, words.N17BMeans}, {words.N17C, none}}},
-	visit.ReliefRuns:     {words.N18Ask, words.N18Where, []says{{words.N18A, words.N18AMeans}, {words.N18B, words.N18BMeans}}},
-	visit.WhatTrips:      {words.N19Ask, words.N19Where, []says{{words.N19A, none}, {words.N19B, none}, {words.N19C, words.N19CMeans}, {words.N19D, none}, {words.N19E, none}, {words.N19F, none}}},
+	visit.ReliefRuns:     {words.N18Ask, words.N18Where, []says{{words.N18A, words.N18AMeans}, {words.N18B, words.N18BMeans}, {words.N18C, words.N18CMeans}}},
+	visit.WhatTrips:      {words.N19Ask, words.N19Where, []says{{words.N19A, none}, {words.N19B, none}, {words.N19C, words.N19CMeans}, {words.N19D, words.N19DMeans}, {words.N19E, none}, {words.N19F, none}}},
 }
 
 var doors = [visit.Doors]words.Key{words.DoorNone, words.DoorLittle, words.DoorHot, words.DoorTrips}
 
 func (c *Trouble) caution() string { return cautionText(c.Page, words.TroubleCaution) }
+
+// order is how strings are isolated before anything is opened.
+func (c *Trouble) order() []string { return strings.Split(c.Page.T(words.TroubleSteps), "; ") }
 
 // stops are the findings that stop the house.
 func (c *Trouble) stops() (list []care.Finding) {
@@ -246,6 +249,9 @@ func (c *Trouble) boxes() []meterRow {
 	case visit.EarthFault:
 		return []meterRow{{visit.PlusToEarth, t(words.FaultBox)}, {visit.MinusToEarth, t(words.FaultBox2)}}
 	case visit.LooseJoint:
+		if c.Page.Store.Scenario.Coupling == scenario.Converter { // its output says nothing of the cable before it
+			return nil
+		}
 		return []meterRow{{visit.StringsEndV, t(words.JointBox)}, {visit.SunV, t(words.TestElementV)}, {visit.SunAmps, t(words.TestElementA)}}
 	}
 	return nil
@@ -257,10 +263,16 @@ func (c *Trouble) worked() string {
 	switch c.last().At {
 	case visit.EarthFault:
 		inString := c.now.House.Wiring().InString
+		if r[visit.PlusToEarth]-r[visit.MinusToEarth] < c.now.House.Scenario.OpenV*float64(inString)/2 { // both have drifted: that is no fault
+			return ""
+		}
 		if n, ok := visit.FaultModules(inString, r[visit.PlusToEarth], r[visit.MinusToEarth]); ok {
 			return w.Text(words.FaultAt, format.Number(n, 1), inString)
 		}
 	case visit.LooseJoint:
+		if c.Page.Store.Scenario.Coupling == scenario.Converter {
+			return ""
+		}
 		ohms, watts, ok := visit.Joint(r[visit.StringsEndV], r[visit.SunV], r[visit.SunAmps], c.now.House.CableOhms())
 		if ok && ohms > 0 {
 			return w.Text(words.JointAt, format.Number(ohms, 2), format.Number(watts, 0))

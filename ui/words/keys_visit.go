@@ -466,5 +466,16 @@ const (
 	WiringsSame
 	WiringsMore
 	NightShare // args: share
+	TroubleOrder
+	TroubleSteps
+	N3E
+	N3F
+	N18C
+	N18CMeans
+	N9D
+	N9DMeans
+	N6D
+	N6DMeans
+	N19DMeans
 	keyCount
 )
