@@ -173,6 +173,14 @@ const (
 	CloudEdge
 	// Soiled: dirt takes much of the light. Args: % of it, bound.
 	Soiled
+	// GridCableCurrent: conductors of the grid's circuit that carry less than the element takes.
+	// Args: its current, theirs, A.
+	GridCableCurrent
+	// GridCableGuard: a breaker that lets through more than they carry. Args: its rating, theirs, A.
+	GridCableGuard
+	// PowerApart: a label's change of power with temperature that is not the model's. Args: both,
+	// % a kelvin.
+	PowerApart
 	codeCount
 )
 

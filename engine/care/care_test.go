@@ -98,6 +98,12 @@ func TestFindings_BothSides(t *testing.T) {
 			s.ElementW, s.ElementV, s.SupplyV, s.BreakerA = watts, volts, supply, breaker
 		}
 	}
+	thin := func(watts, volts, supply float64, cable int8, breaker float64) side {
+		return func(s *scenario.Scenario) {
+			mains(watts, volts, supply, breaker)(s)
+			s.GridCable = cable
+		}
+	}
 	// hot is the hottest water that both thermostats allow, under a local limit at the tap.
 	hot := func(atC, tapC float64) side {
 		return func(s *scenario.Scenario) { s.SetC, s.SunLimitC, s.TapC = atC, atC, tapC }
@@ -222,6 +228,11 @@ func TestFindings_BothSides(t *testing.T) {
 		{GridOverload, mains(2000, 220, 250, 25), mains(2000, 250, 250, 25), Stop},
 		{GridBreaker, mains(2000, 220, 250, 10), mains(2000, 220, 250, 11), Stop},
 		{GridBreakerNear, mains(2000, 220, 250, 13), mains(2000, 220, 250, 14), Note},
+		{GridCableCurrent, thin(4000, 230, 230, 1, 32), thin(3680, 230, 230, 1, 16), Stop}, // 18.3 and 16.8 A in 1.5 mm2
+		{GridCableGuard, thin(2000, 220, 230, 2, 25), thin(2000, 220, 230, 2, 24), Caution},
+		{GridCableGuard, thin(2000, 220, 230, 3, 40), thin(2000, 220, 230, 4, 40), Caution},
+		{PowerApart, func(s *scenario.Scenario) { s.PowerPct = -0.45 }, func(s *scenario.Scenario) { s.PowerPct = -0.35 }, Note},
+		{PowerApart, func(s *scenario.Scenario) { s.PowerPct = -0.25 }, none, Note},
 		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsBoth }, Caution},
 		{StepDown, none, func(s *scenario.Scenario) { s.ConverterSteps = scenario.StepsDown }, Caution},
 		{StepDown, roof(8, 0, nil), roof(12, 0, func(s *scenario.Scenario) { s.ElementW = 3000 }), Caution},

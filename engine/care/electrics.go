@@ -23,6 +23,7 @@ func (l *findings) electrics(p *simulate.Prepared) {
 	s := &p.Scenario
 	cold := HighestV(s, &w)
 	l.strings(s, &w, cold)
+	l.power(p)
 	l.fuses(s, &w)
 	l.currents(s, &w, cold)
 	if s.Coupling == scenario.Converter {
@@ -49,6 +50,7 @@ func (l *findings) grid(p *simulate.Prepared) {
 		}
 		l.find(GridOverload, severity, scenario.SupplyV, "P = V^2/R; bounds 5 and 15 % over the plate: common practice, no source", share*s.ElementW, s.ElementW, 100*share)
 	}
+	l.gridCable(s)
 	if s.BreakerA == scenario.Unknown {
 		return
 	}
@@ -80,7 +82,7 @@ func (l *findings) converter(s *scenario.Scenario, w *simulate.Wiring, cold floa
 		l.find(ConverterUnderVoltage, Caution, scenario.ConverterLowV, "De Soto, Klein & Beckman 2006, cells of 70 degC, behind the cable", w.HotV, s.ConverterLowV)
 	}
 	strings := float64(w.Strings)
-	if short := s.ShortA * strings; s.ConverterShortA != scenario.Unknown && short > s.ConverterShortA {
+	if short := RearA(s) * strings; s.ConverterShortA != scenario.Unknown && short > s.ConverterShortA {
 		l.find(ConverterShort, Stop, scenario.ConverterShortA, sourcePlate, short, s.ConverterShortA)
 	}
 	if most := s.ModuleW / s.MostV * strings; s.ConverterMaxA != scenario.Unknown && most > s.ConverterMaxA {

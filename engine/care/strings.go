@@ -68,24 +68,35 @@ func HighestV(s *scenario.Scenario, w *simulate.Wiring) float64 {
 	return ColdOpenV(w.InString, s.OpenV, s.VoltPct/100*s.OpenV, w.ColdC)
 }
 
+// RearA is a module's short circuit with what its rear adds at most, A (IEC 62548-1, from memory).
+func RearA(s *scenario.Scenario) float64 { return s.ShortA * (1 + s.RearPct/100) }
+
 // DesignA is what switches and cables of so many strings are laid out for, A (IEC 62548-1, from memory).
 func DesignA(s *scenario.Scenario, strings int) float64 {
-	return s.DesignPct / 100 * s.ShortA * float64(strings)
+	return s.DesignPct / 100 * RearA(s) * float64(strings)
 }
 
 // InsulationTest is the least insulation resistance, megohm, of strings of modules with
 // that open circuit at standard conditions, and the voltage at which it is measured
-// (IEC 62446-1, arrays up to 10 kWp, from memory).
-func InsulationTest(modules int, openV float64) (megohm, testV float64) {
+// (IEC 62446-1, arrays up to 10 kWp, from memory): no more than the modules bear as a string,
+// Unknown where that is not known.
+func InsulationTest(modules int, openV, bearsV float64) (megohm, testV float64) {
 	switch system := testOver * float64(modules) * openV; {
 	case system < 120:
-		return 0.5, 250
+		megohm, testV = 0.5, 250
 	case system <= 500:
-		return 1, 500
+		megohm, testV = 1, 500
 	case system <= 1000:
-		return 1, 1000
+		megohm, testV = 1, 1000
+	default:
+		megohm, testV = 1, 1500
 	}
-	return 1, 1500
+	for _, lower := range []float64{1000, 500, 250} {
+		if bearsV != scenario.Unknown && testV > bearsV && lower < testV {
+			testV = lower
+		}
+	}
+	return megohm, testV
 }
 
 // strings are findings about how modules are strung and what voltage they reach.
@@ -102,7 +113,7 @@ func (l *findings) strings(s *scenario.Scenario, w *simulate.Wiring, cold float6
 	case s.MaxSystemV == scenario.Unknown && cold > plainSystemV:
 		l.find(ModuleSystemUnknown, Caution, scenario.MaxSystemV, "common practice, no source: labels say 600, 1000 or 1500 V", cold)
 	}
-	if asked, volts := InsulationTest(w.InString, s.OpenV); s.InsulationM != scenario.Unknown && s.InsulationM < asked {
+	if asked, volts := InsulationTest(w.InString, s.OpenV, s.MaxSystemV); s.InsulationM != scenario.Unknown && s.InsulationM < asked {
 		l.find(InsulationLow, Stop, scenario.Insulation, "IEC 62446-1 table of insulation resistance, 1.25 times the open circuit at standard conditions (from memory)", s.InsulationM, asked, volts)
 	}
 }
@@ -117,16 +128,17 @@ func (l *findings) fuses(s *scenario.Scenario, w *simulate.Wiring) {
 			if w.Strings > 2 {
 				severity = Stop
 			}
-			l.find(ModuleFuseUnknown, severity, scenario.MaxFuseA, source, float64(w.Strings-1)*s.ShortA, float64(w.Strings))
+			l.find(ModuleFuseUnknown, severity, scenario.MaxFuseA, source, float64(w.Strings-1)*RearA(s), float64(w.Strings))
 		}
 	}
-	if !FusesNeeded(w.Strings, s.ShortA, bears) {
+	short := RearA(s)
+	if !FusesNeeded(w.Strings, short, bears) {
 		return
 	}
-	least, most := FuseWindow(s.ShortA)
+	least, most := FuseWindow(short)
 	if known {
 		most = math.Min(most, bears)
-		if len(FusesThatFit(s.ShortA, bears)) == 0 {
+		if len(FusesThatFit(short, bears)) == 0 {
 			l.find(NoFuseFits, Stop, scenario.MaxFuseA, source+"; sizes of IEC 60269-6 (from memory)", least, most, float64(w.Strings))
 			return
 		}
@@ -143,5 +155,17 @@ func (l *findings) currents(s *scenario.Scenario, w *simulate.Wiring, cold float
 	l.find(IsolatorRating, Note, scenario.DesignPct, "IEC 62548: full load of direct current at the highest voltage (from memory)", cold, design)
 	if w.DropPct > s.DropPct {
 		l.find(CableDrop, Caution, scenario.CableM, "IEC 60228 class 5 tinned copper at 50 degC (from memory); bound: common practice, no source", w.DropPct, s.DropPct)
+	}
+}
+
+// powerApart is by how much a label's change of power may lie beside the model's, % a kelvin
+// (assumption).
+const powerApart = 0.06
+
+// power finds a label whose change of power with temperature does not go with its other values.
+func (l *findings) power(p *simulate.Prepared) {
+	label, model := p.Scenario.PowerPct, p.PowerPctPerK()
+	if label != scenario.Unknown && math.Abs(label-model) > powerApart {
+		l.find(PowerApart, Note, scenario.PowerPct, "De Soto, Klein & Beckman 2006, 25 to 55 degC", label, model)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"suncask/engine/published"
+	"suncask/engine/scenario"
 )
 
 func TestFuses_IEC62548(t *testing.T) {
@@ -48,8 +49,13 @@ func TestInsulation_IEC62446(t *testing.T) {
 		Megohm  float64
 	}](t, "pv.json", "insulation", 5)
 	for _, r := range rows {
-		if megohm, volts := InsulationTest(r.Modules, 36.9); megohm != r.Megohm || volts != r.Test {
+		if megohm, volts := InsulationTest(r.Modules, 36.9, scenario.Unknown); megohm != r.Megohm || volts != r.Test {
 			t.Errorf("%+v: %g megohm at %g V", r, megohm, volts)
+		}
+		for _, bears := range []float64{600, 1000} { // no test stresses modules beyond their label
+			if megohm, volts := InsulationTest(r.Modules, 36.9, bears); megohm != r.Megohm || volts > bears || volts > r.Test {
+				t.Errorf("%+v, modules for %g V: %g megohm at %g V", r, bears, megohm, volts)
+			}
 		}
 	}
 }

@@ -62,6 +62,9 @@ const (
 	MostV
 	ShortA
 	VoltPct
+	AmpsPct
+	PowerPct
+	RearPct
 	ColdestC
 	MaxSystemV
 	MaxFuseA
@@ -81,8 +84,10 @@ const (
 	ConverterPct
 	ConverterStartW
 	ElementV
+	ElementLoops
 	SupplyV
 	BreakerA
+	GridCable
 	ChangeBy
 	DesignPct
 	TouchV

@@ -182,6 +182,9 @@ type Scenario struct {
 	MostV      float64 // at maximum power
 	ShortA     float64 // short circuit
 	VoltPct    float64 // change of the open circuit's voltage, % a kelvin
+	AmpsPct    float64 // change of the short circuit's current, % a kelvin
+	PowerPct   float64 // change of the most power, % a kelvin, which the model is held against; Unknown
+	RearPct    float64 // what the rear of two-sided modules adds at most, % of the current; for ratings, not for yields
 	ColdestC   float64 // lowest air on record, see ColdestUnderK
 	MaxSystemV float64 // that the modules bear as a string; Unknown
 	MaxFuseA   float64 // that they bear as a series fuse; Unknown
@@ -202,8 +205,10 @@ type Scenario struct {
 	ConverterPct    float64 // European weighted efficiency
 	ConverterStartW float64 // of the strings, at which it starts
 	ElementV        float64 // rated
+	ElementLoops    int     // side by side inside it
 	SupplyV         float64 // of the grid at the element
 	BreakerA        float64 // of the grid's circuit; Unknown
+	GridCable       int8    // its conductors: 0 not known, else a size of [care.GridCableAmps]
 	ChangeBy        int8    // how grid and sun change over, ChangeUnknown and so on
 	DesignPct       float64 // of the short circuit's current, for which the strings' circuit is chosen
 	TouchV          float64 // voltage up to which touching is taken as less of a danger

@@ -12,9 +12,8 @@ import (
 
 // Assumptions that are not inputs yet, each to be shown as assumed.
 const (
-	CurrentPerK = 0.0005 // change of a module's short circuit, 1/K
-	CableC      = 50.0   // cables in the sun
-	ToleranceK  = 2.0    // below use temperature by more than this is cool
+	CableC     = 50.0 // cables in the sun
+	ToleranceK = 2.0  // below use temperature by more than this is cool
 	// The inlet of a lying tank mixes more (assumption).
 	LyingMixedShare = 0.30
 	MixedShare      = 0.10 // well-mixed litres at the inlet, as part of the label's mixed water

@@ -18,7 +18,7 @@ func sameRoof(a, b *scenario.Scenario) bool {
 // sameWiring tells whether two scenarios turn the same light on the same modules into
 // the same power.
 func sameWiring(a, b *scenario.Scenario) bool {
-	return a.OpenV == b.OpenV && a.MostV == b.MostV && a.ShortA == b.ShortA && a.VoltPct == b.VoltPct && a.InString == b.InString &&
+	return a.OpenV == b.OpenV && a.MostV == b.MostV && a.ShortA == b.ShortA && a.VoltPct == b.VoltPct && a.AmpsPct == b.AmpsPct && a.InString == b.InString &&
 		a.CableM == b.CableM && a.CableSize == b.CableSize && a.Coupling == b.Coupling && a.Stages == b.Stages && a.ConverterLowV == b.ConverterLowV &&
 		a.ConverterHighV == b.ConverterHighV && a.ConverterW == b.ConverterW && a.ElementW == b.ElementW && a.ElementV == b.ElementV &&
 		a.ConverterSteps == b.ConverterSteps && a.ConverterPct == b.ConverterPct && a.ConverterStartW == b.ConverterStartW &&

@@ -61,7 +61,7 @@ func stages(s *scenario.Scenario) (ohms []float64) {
 func sheet(s *scenario.Scenario) pv.Datasheet {
 	return pv.Datasheet{
 		OpenCircuitV: s.OpenV, ShortCircuitA: s.ShortA, MaximumV: s.MostV, MaximumA: s.ModuleW / s.MostV,
-		VoltagePerK: s.VoltPct / 100 * s.OpenV, CurrentPerK: CurrentPerK * s.ShortA, Cells: max(1, int(math.Round(s.OpenV/cellV))),
+		VoltagePerK: s.VoltPct / 100 * s.OpenV, CurrentPerK: s.AmpsPct / 100 * s.ShortA, Cells: max(1, int(math.Round(s.OpenV/cellV))),
 	}
 }
 
@@ -149,4 +149,18 @@ func (w *wiring) string(irradiance, cellC float64, inString, strings int) pv.Dio
 	one := w.module.At(irradiance, cellC)
 	long := one.Series(inString)
 	return long.Parallel(strings)
+}
+
+// warmK is over how many kelvin the change of power is taken, as labels have it from (IEC 60891
+// measures over 30 K, from memory).
+const warmK = 30.0
+
+// PowerPctPerK is the change of a module's most power with the temperature of its cells, % a kelvin.
+func (p *Prepared) PowerPctPerK() float64 {
+	watts := func(cellC float64) float64 {
+		d := p.chain.module.At(pv.StandardWm2, cellC)
+		volts, amps := d.MaximumPower()
+		return volts * amps
+	}
+	return 100 * (watts(pv.StandardC+warmK)/watts(pv.StandardC) - 1) / warmK
 }

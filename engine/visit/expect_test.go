@@ -40,7 +40,10 @@ func TestExpect_Converter(t *testing.T) {
 }
 
 func TestExpect_Loops(t *testing.T) {
-	for _, r := range rows(t, "loops", 2) {
+	for i, r := range rows(t, "loops", 2) {
+		if got := LoopOpenOhms(240*240/3000.0, 3-i); math.Abs(got-r[0]) > 0.01 {
+			t.Errorf("one of %d loops open: %.2f ohm, not %g", 3-i, got, r[0])
+		}
 		p := prepared(t, func(s *scenario.Scenario) { straight(s); s.ElementW, s.SupplyV = 240*240/r[0], 240 })
 		if got := Expect(p, 800, 45).ElementW; math.Abs(got-r[1]) > 0.5 || math.Abs(p.BackupW()-r[2]) > 0.1 {
 			t.Errorf("%g ohm: %.1f W by the sun, %.1f by the grid; not %g, %g", r[0], got, p.BackupW(), r[1], r[2])

@@ -12,7 +12,7 @@ import (
 // LightOf is the light, W/m2, in which so many equal strings pass an amperage shorted, with cells
 // of a temperature, degC: 1000 I / (N Isc (1 + alpha (T - 25))), Isc as old as the modules are.
 func LightOf(p *simulate.Prepared, strings int, amps, cellC float64) float64 {
-	return pv.StandardWm2 * amps / (float64(strings) * p.AgeFactor() * p.Scenario.ShortA * (1 + simulate.CurrentPerK*(cellC-pv.StandardC)))
+	return pv.StandardWm2 * amps / (float64(strings) * p.AgeFactor() * p.Scenario.ShortA * (1 + p.Scenario.AmpsPct/100*(cellC-pv.StandardC)))
 }
 
 // Cell temperatures between which CellOf looks, degC: a module missing from a short string reads

@@ -21,27 +21,29 @@ type LookKind int8
 
 // Kinds of looks.
 const (
-	LookOpen    LookKind = iota // V, strings open
-	LookShort                   // A, strings shorted
-	LookRunV                    // V at most power
-	LookRunA                    // A at most power
-	LookWindow                  // V, the converter's
-	LookOhms                    // ohm, the element
-	LookHalf                    // ohm, less than which it is shorted
-	LookLoop3                   // ohm, one of three loops open
-	LookLoop2                   // ohm, one of two open
-	LookSheath                  // megohm
-	LookCable                   // ohm, there and back
-	LookDrop                    // V that it takes
-	LookContact                 // V across a closed contact
-	LookAcross                  // V across an open one
-	LookWaits                   // kWh a year of sun that waits for the grid
-	LookLimit                   // degC
-	LookRise                    // K an hour
-	LookPushed                  // L
-	LookGridA                   // A
-	LookModule                  // V, open strings with one module less
-	LookThird                   // V, with a third of one less
+	LookOpen       LookKind = iota // V, strings open
+	LookShort                      // A, strings shorted
+	LookRunV                       // V at most power
+	LookRunA                       // A at most power
+	LookWindow                     // V, the converter's
+	LookBears                      // V, that it bears
+	LookOhms                       // ohm, the element
+	LookHalf                       // ohm, less than which it is shorted
+	LookLoop3                      // ohm, one of three loops open
+	LookLoop2                      // ohm, one of two open
+	LookSheath                     // megohm
+	LookCable                      // ohm, there and back
+	LookDrop                       // V that it takes
+	LookContact                    // V across a closed contact
+	LookAcross                     // V across an open one
+	LookAcrossGrid                 // V, the same on the grid
+	LookWaits                      // kWh a year of sun that waits for the grid
+	LookLimit                      // degC
+	LookRise                       // K an hour
+	LookPushed                     // L
+	LookGridA                      // A
+	LookModule                     // V, open strings with one module less
+	LookThird                      // V, with a third of one less
 	LookKinds
 )
 
@@ -68,7 +70,9 @@ func (c *Commission) Looks(n Node, waitsJ float64) (list []Look) {
 		of(LookOpen, OpenVolts)
 	case InWindow:
 		of(LookOpen, OpenVolts)
+		of(LookRunV, MostVolts)
 		list = append(list, Look{LookWindow, none, s.ConverterLowV, s.ConverterHighV})
+		one(LookBears, s.ConverterMaxV)
 	case ConverterWorks:
 		of(LookRunV, MostVolts)
 		of(LookRunA, MostAmps)
@@ -77,11 +81,8 @@ func (c *Commission) Looks(n Node, waitsJ float64) (list []Look) {
 		of(LookAcross, OpenVolts)
 	case StatOpen:
 		one(LookContact, closedV)
-		if lit {
-			of(LookAcross, OpenVolts)
-		} else {
-			one(LookAcross, s.SupplyV)
-		}
+		of(LookAcross, OpenVolts)
+		one(LookAcrossGrid, s.SupplyV)
 	case ElementWhole:
 		least, most := ColdOhms(s.ElementW, s.ElementV)
 		list = append(list, Look{LookOhms, ohms, least, most})
@@ -89,8 +90,12 @@ func (c *Commission) Looks(n Node, waitsJ float64) (list []Look) {
 		one(LookHalf, ohms/2)
 		of(LookShort, ShortAmps)
 	case LoopMissing:
-		one(LookLoop3, ohms*3/2)
-		one(LookLoop2, ohms*2)
+		if n := s.ElementLoops; n != 2 {
+			one(LookLoop3, LoopOpenOhms(ohms, 3))
+		}
+		if n := s.ElementLoops; n != 3 {
+			one(LookLoop2, LoopOpenOhms(ohms, 2))
+		}
 	case ElementLeaks:
 		one(LookSheath, sheathMegohm)
 	case LooseJoint:
@@ -121,4 +126,10 @@ func (c *Commission) Looks(n Node, waitsJ float64) (list []Look) {
 		one(LookGridA, care.GridA(s))
 	}
 	return list
+}
+
+// LoopOpenOhms is an element's resistance, ohm, with one of its equal loops side by side open; of one
+// loop alone it is infinite.
+func LoopOpenOhms(ohms float64, loops int) float64 {
+	return ohms * float64(loops) / float64(loops-1)
 }

@@ -40,13 +40,13 @@ func RatingsOf(p *simulate.Prepared) Ratings {
 	r.Volts = care.HighestV(s, &w)
 	r.DesignA, r.StringA = care.DesignA(s, w.Strings), care.DesignA(s, max(1, w.Strings-1))
 	bears, known := care.ModuleFuse(s)
-	if r.Fused = care.FusesNeeded(w.Strings, s.ShortA, bears); r.Fused {
-		r.FuseLeastA, r.FuseMostA = care.FuseWindow(s.ShortA)
+	if r.Fused = care.FusesNeeded(w.Strings, care.RearA(s), bears); r.Fused {
+		r.FuseLeastA, r.FuseMostA = care.FuseWindow(care.RearA(s))
 		if !known { // its size waits for the label
 			return r
 		}
 		r.FuseMostA = math.Min(r.FuseMostA, bears)
-		r.FuseSizes = care.FusesThatFit(s.ShortA, bears)
+		r.FuseSizes = care.FusesThatFit(care.RearA(s), bears)
 		for _, size := range r.FuseSizes {
 			r.StringA = size // with a fuse its cable carries the fuse's rating
 		}

@@ -76,25 +76,25 @@ func end(w Who) Answer { return Answer{Who: w} }
 func stop(w Who) Answer { return Answer{Who: w, Stop: true} }
 
 var tree = [Nodes]Question{
-	IsTrouble:      {Who: Household, Answers: []Answer{end(Household), to(ClockRight)}},
+	IsTrouble:      {Who: Household, Answers: []Answer{end(Household), to(ClockRight), end(Plumber)}},
 	ClockRight:     {Who: Household, Answers: []Answer{end(Household), to(RoofVolts), to(StatOpen), to(StringMissing)}},
 	RoofVolts:      {Who: Trained, Lit: true, Answers: []Answer{to(InWindow), end(Trained), to(ElementWhole), to(StringMissing), end(Trained | Electrician), to(Polarity)}},
-	InWindow:       {Who: Trained, Lit: true, Answers: []Answer{to(ConverterWorks), to(StringMissing), end(Trained)}},
+	InWindow:       {Who: Trained, Lit: true, Answers: []Answer{to(ConverterWorks), to(StringMissing), end(Trained), stop(Trained), end(Trained)}},
 	Polarity:       {Who: Trained, Lit: true, Answers: []Answer{to(InWindow), stop(Trained)}},
 	EarthFault:     {Who: Trained, Lit: true, Answers: []Answer{to(ElementLeaks), stop(Trained), stop(Trained), stop(Trained)}},
 	ConverterWorks: {Who: Trained | Electrician, Lit: true, Answers: []Answer{to(ContactorWorks), end(Trained | Electrician), to(ElementWhole)}},
 	ContactorWorks: {Who: Electrician, Lit: true, Answers: []Answer{to(StatOpen), end(Electrician), to(StatOpen), stop(Electrician)}},
 	StatOpen:       {Who: Electrician, Lit: true, Answers: []Answer{to(ElementWhole), end(Electrician), end(Electrician), end(Electrician)}},
-	ElementWhole:   {Who: Electrician, Answers: []Answer{to(ElementLeaks), end(Electrician | Plumber), to(ElementShort), to(LoopMissing)}},
+	ElementWhole:   {Who: Electrician, Answers: []Answer{to(ElementLeaks), end(Electrician | Plumber), to(ElementShort), stop(Electrician | Plumber), to(LoopMissing)}},
 	ElementShort:   {Who: Electrician, Lit: true, Answers: []Answer{stop(Electrician | Plumber), to(ElementLeaks)}},
 	LoopMissing:    {Who: Electrician, Answers: []Answer{end(Electrician), end(Electrician), to(LooseJoint)}},
 	ElementLeaks:   {Who: Electrician, Answers: []Answer{to(LooseJoint), end(Electrician), stop(Electrician | Plumber)}},
 	LooseJoint:     {Who: Trained | Electrician, Lit: true, Answers: []Answer{to(TooLittle), stop(Trained | Electrician)}},
 	StringMissing:  {Who: Trained, Lit: true, Answers: []Answer{end(Trained), end(Trained), to(LoopMissing)}},
-	TooLittle:      {Who: Household | Plumber, Answers: []Answer{end(Household), end(Plumber), end(Household), end(Plumber), end(Household)}},
+	TooLittle:      {Who: Household | Plumber, Answers: []Answer{end(Household), end(Plumber), end(Household), end(Plumber), end(Household), stop(Electrician)}},
 	TooHot:         {Who: Electrician | Plumber, Answers: []Answer{end(Household), stop(Electrician | Plumber), to(ReliefRuns)}},
 	ReliefRuns:     {Who: Plumber, Answers: []Answer{end(Plumber), end(Plumber), stop(Electrician | Plumber)}},
-	WhatTrips:      {Who: Electrician, Answers: []Answer{to(ElementLeaks), to(EarthFault), stop(Electrician), end(Electrician), to(EarthFault), to(ElementWhole)}},
+	WhatTrips:      {Who: Electrician, Answers: []Answer{to(ElementLeaks), to(EarthFault), stop(Electrician), end(Electrician), to(EarthFault), to(ElementWhole), to(TooHot)}},
 }
 
 // QuestionOf is a node's.
@@ -118,7 +118,8 @@ func (d Door) First(s *scenario.Scenario) Node {
 }
 
 // At is the node itself, or the one after it where a house has not what it asks about: without
-// modules nothing comes from the roof; only converters have windows.
+// modules nothing comes from the roof; only converters have windows, and only elements of several
+// loops can miss one.
 func (n Node) At(s *scenario.Scenario) Node {
 	modules := s.AllModules() > 0
 	for {
@@ -129,6 +130,8 @@ func (n Node) At(s *scenario.Scenario) Node {
 			n = TooLittle
 		case !modules && n == StringMissing:
 			n = LoopMissing
+		case n == LoopMissing && s.ElementLoops == 1 && s.Known.Has(scenario.ElementLoops):
+			n = LooseJoint
 		case n == InWindow && s.Coupling != scenario.Converter:
 			n = ConverterWorks
 		case n == ConverterWorks && s.Coupling != scenario.Converter:

@@ -79,7 +79,7 @@ func TestRatings_Fuses(t *testing.T) {
 
 func TestInsulation_Basis(t *testing.T) {
 	for _, r := range rows(t, "insulation", 4) {
-		megohm, volts := care.InsulationTest(int(r[0]), 36.9)
+		megohm, volts := care.InsulationTest(int(r[0]), 36.9, scenario.Unknown)
 		if basis := 1.25 * r[0] * 36.9; math.Abs(basis-r[1]) > 0.06 || volts != r[2] || megohm != r[3] {
 			t.Errorf("%g in series: %.1f V, %g V, %g megohm; not %v", r[0], basis, volts, megohm, r[1:])
 		}

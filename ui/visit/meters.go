@@ -2,6 +2,7 @@ package visit
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -84,18 +85,20 @@ func (c *Meters) tests() (list []test) {
 		list = append(list, test{id, who, name, how, rows})
 	}
 	add("earth", visit.Electrician, words.EarthName, words.EarthHow, meterRow{visit.Earth, t(words.EarthBox)})
+	work := false // amps under load wait until what is tested dead has been
 	if c.modules() {
 		add("open", visit.Trained, words.OpenName, words.OpenHow, strings(visit.OpenOf, words.StringOpen)...)
 		if c.planes() == 1 {
-			kind, name := visit.ShortOf, words.StringShort
-			if c.Page.Visit.AtWork {
-				kind, name = visit.WorkOf, words.StringWork
+			if work = c.Page.Visit.AtWork; !work {
+				add("amps", visit.Trained, words.AmpsName, words.AmpsHow, strings(visit.ShortOf, words.StringShort)...)
 			}
-			add("amps", visit.Trained, words.AmpsName, words.AmpsHow, strings(kind, name)...)
 		}
 	}
 	add("sheath", visit.Electrician, words.SheathName, words.SheathHow, meterRow{visit.Sheath, t(words.SheathBox)})
 	add("ohms", visit.Electrician, words.OhmsName, words.OhmsHow, meterRow{visit.ElementOhm, t(words.OhmsBox)})
+	if work {
+		add("amps", visit.Trained, words.AmpsName, words.AmpsHow, strings(visit.WorkOf, words.StringWork)...)
+	}
 	add("grid", visit.Electrician, words.GridName, words.GridHow, meterRow{visit.GridV, t(words.GridVBox)}, meterRow{visit.GridAmps, t(words.GridABox)})
 	if c.modules() && c.planes() == 1 {
 		add("sun", visit.Trained|visit.Electrician, words.SunName, words.SunHow, meterRow{visit.SunV, t(words.TestElementV)}, meterRow{visit.SunAmps, t(words.TestElementA)})
@@ -247,8 +250,14 @@ func (c *Meters) see(i int) {
 
 // insulation says what is asked of it.
 func (c *Meters) insulation() string {
-	megohm, volts := care.InsulationTest(c.wiring.InString, c.Page.Store.Scenario.OpenV)
-	return c.Page.View.Words.Text(words.InsulationAsks, format.Number(megohm, 1), format.Number(volts, 0))
+	w := c.Page.View.Words
+	megohm, volts := care.InsulationTest(c.wiring.InString, c.Page.Store.Scenario.OpenV, c.Page.Store.Scenario.MaxSystemV)
+	asks := w.Text(words.InsulationAsks, format.Number(megohm, 1), format.Number(volts, 0))
+	if n := c.wiring.Strings; n > 1 {
+		together, _ := visit.ParallelMegohm(slices.Repeat([]float64{megohm}, n)...)
+		asks += " " + w.Text(words.InsulationTogether, n, format.Number(together, 2))
+	}
+	return asks
 }
 
 // insulationField is the one with its reading: findings hang on it.

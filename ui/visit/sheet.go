@@ -67,6 +67,23 @@ func (c *Sheet) seasonName(i int) string {
 	return c.text(words.SheetBuys, name, format.Number(kWh, 1))
 }
 
+// title names what heats here.
+func (c *Sheet) title() string {
+	if c.wiring.Strings == 0 {
+		return c.Page.T(words.SheetTitleGrid)
+	}
+	return c.Page.T(words.SheetTitle)
+}
+
+// legend says what the drawings show.
+func (c *Sheet) legend() string {
+	says := c.text(words.SheetLegend, c.hours())
+	if c.wiring.Strings > 0 {
+		says = c.Page.T(words.SheetLegendSun) + " " + says
+	}
+	return says
+}
+
 // hours are the backup hours in words.
 func (c *Sheet) hours() string { return backupText(c.Page) }
 
@@ -215,7 +232,7 @@ func (c *Sheet) measured() (list []sheetRow) {
 		list = list[:mostRows]
 	}
 	if c.wiring.Strings > 0 {
-		megohm, volts := care.InsulationTest(c.wiring.InString, c.s().OpenV)
+		megohm, volts := care.InsulationTest(c.wiring.InString, c.s().OpenV, c.s().MaxSystemV)
 		row := sheetRow{name: c.Page.T(words.SheetInsulation), expected: c.text(words.TestAtLeast, format.Number(megohm, 1)) + format.Space + "MΩ, " + format.Number(volts, 0) + format.Space + "V"}
 		if v := c.s().InsulationM; v != scenario.Unknown {
 			row.read = format.Input(v)

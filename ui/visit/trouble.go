@@ -37,25 +37,25 @@ type says struct{ answer, means words.Key }
 const none words.Key = -1
 
 var questions = [visit.Nodes]asked{
-	visit.IsTrouble:      {words.N1Ask, words.N1Where, []says{{words.N1A, words.N1AMeans}, {words.N1B, none}}},
+	visit.IsTrouble:      {words.N1Ask, words.N1Where, []says{{words.N1A, words.N1AMeans}, {words.N1B, none}, {words.N1C, words.N1CMeans}}},
 	visit.ClockRight:     {words.N2Ask, words.N2Where, []says{{words.N2A, words.N2AMeans}, {words.N2B, none}, {words.N2C, none}, {words.N2D, none}}},
 	visit.RoofVolts:      {words.N3Ask, words.N3Where, []says{{words.N3A, none}, {words.N3B, words.N3BMeans}, {words.N3E, none}, {words.N3F, none}, {words.N3C, words.N3CMeans}, {words.N3D, none}}},
-	visit.InWindow:       {words.N4Ask, words.N4Where, []says{{words.N4A, none}, {words.N4B, none}, {words.N4C, words.N4CMeans}}},
+	visit.InWindow:       {words.N4Ask, words.N4Where, []says{{words.N4A, none}, {words.N4B, none}, {words.N4C, words.N4CMeans}, {words.N4D, words.N4DMeans}, {words.N4E, words.N4EMeans}}},
 	visit.Polarity:       {words.N5Ask, words.N5Where, []says{{words.N5A, none}, {words.N5B, words.N5BMeans}}},
 	visit.EarthFault:     {words.N6Ask, words.N6Where, []says{{words.N6A, none}, {words.N6B, words.N6BMeans}, {words.N6C, words.N6CMeans}, {words.N6D, words.N6DMeans}}},
 	visit.ConverterWorks: {words.N7Ask, words.N7Where, []says{{words.N7A, none}, {words.N7B, words.N7BMeans}, {words.N7C, none}}},
 	visit.ContactorWorks: {words.N8Ask, words.N8Where, []says{{words.N8A, none}, {words.N8B, words.N8BMeans}, {words.N8C, none}, {words.N8D, words.N8DMeans}}},
 	visit.StatOpen:       {words.N9Ask, words.N9Where, []says{{words.N9A, none}, {words.N9B, words.N9BMeans}, {words.N9C, words.N9CMeans}, {words.N9D, words.N9DMeans}}},
-	visit.ElementWhole:   {words.N10Ask, words.N10Where, []says{{words.N10A, none}, {words.N10B, words.N10BMeans}, {words.N10C, none}, {words.N10D, none}}},
+	visit.ElementWhole:   {words.N10Ask, words.N10Where, []says{{words.N10A, none}, {words.N10B, words.N10BMeans}, {words.N10C, none}, {words.N10E, words.N10EMeans}, {words.N10D, none}}},
 	visit.ElementShort:   {words.N11Ask, words.N11Where, []says{{words.N11A, words.N11AMeans}, {words.N11B, none}}},
 	visit.LoopMissing:    {words.N12Ask, words.N12Where, []says{{words.N12A, words.N12AMeans}, {words.N12B, words.N12BMeans}, {words.N12C, none}}},
 	visit.ElementLeaks:   {words.N13Ask, words.N13Where, []says{{words.N13A, none}, {words.N13B, words.N13BMeans}, {words.N13C, words.N13CMeans}}},
 	visit.LooseJoint:     {words.N14Ask, words.N14Where, []says{{words.N14A, none}, {words.N14B, words.N14BMeans}}},
 	visit.StringMissing:  {words.N15Ask, words.N15Where, []says{{words.N15A, words.N15AMeans}, {words.N15B, words.N15BMeans}, {words.N15C, none}}},
-	visit.TooLittle:      {words.N16Ask, words.N16Where, []says{{words.N16A, words.N16AMeans}, {words.N16B, words.N16BMeans}, {words.N16C, words.N16CMeans}, {words.N16D, words.N16DMeans}, {words.N16E, words.N16EMeans}}},
+	visit.TooLittle:      {words.N16Ask, words.N16Where, []says{{words.N16A, words.N16AMeans}, {words.N16B, words.N16BMeans}, {words.N16C, words.N16CMeans}, {words.N16D, words.N16DMeans}, {words.N16E, words.N16EMeans}, {words.N16F, words.N16FMeans}}},
 	visit.TooHot:         {words.N17Ask, words.N17Where, []says{{words.N17A, words.N17AMeans}, {words.N17B, words.N17BMeans}, {words.N17C, none}}},
 	visit.ReliefRuns:     {words.N18Ask, words.N18Where, []says{{words.N18A, words.N18AMeans}, {words.N18B, words.N18BMeans}, {words.N18C, words.N18CMeans}}},
-	visit.WhatTrips:      {words.N19Ask, words.N19Where, []says{{words.N19A, none}, {words.N19B, none}, {words.N19C, words.N19CMeans}, {words.N19D, words.N19DMeans}, {words.N19E, none}, {words.N19F, none}}},
+	visit.WhatTrips:      {words.N19Ask, words.N19Where, []says{{words.N19A, none}, {words.N19B, none}, {words.N19C, words.N19CMeans}, {words.N19D, words.N19DMeans}, {words.N19E, none}, {words.N19F, none}, {words.N19G, none}}},
 }
 
 var doors = [visit.Doors]words.Key{words.DoorNone, words.DoorLittle, words.DoorHot, words.DoorTrips}
@@ -165,9 +165,9 @@ func (c *Trouble) copyPath() {
 type look struct{ name, value, band string }
 
 var lookNames = [visit.LookKinds]words.Key{
-	visit.LookOpen: words.LookOpen, visit.LookShort: words.LookShort, visit.LookRunV: words.LookRunV, visit.LookRunA: words.LookRunA, visit.LookWindow: words.LookWindow,
+	visit.LookOpen: words.LookOpen, visit.LookShort: words.LookShort, visit.LookRunV: words.LookRunV, visit.LookRunA: words.LookRunA, visit.LookWindow: words.LookWindow, visit.LookBears: words.LookBears,
 	visit.LookOhms: words.LookOhms, visit.LookHalf: words.LookHalf, visit.LookLoop3: words.LookLoop3, visit.LookLoop2: words.LookLoop2, visit.LookSheath: words.LookSheath,
-	visit.LookCable: words.LookCable, visit.LookDrop: words.LookDrop, visit.LookContact: words.LookContact, visit.LookAcross: words.LookAcross, visit.LookWaits: words.LookWaits,
+	visit.LookCable: words.LookCable, visit.LookDrop: words.LookDrop, visit.LookContact: words.LookContact, visit.LookAcross: words.LookAcross, visit.LookAcrossGrid: words.LookAcrossGrid, visit.LookWaits: words.LookWaits,
 	visit.LookLimit: words.LookLimit, visit.LookRise: words.LookRise, visit.LookPushed: words.LookPushed, visit.LookGridA: words.LookGridA,
 	visit.LookModule: words.LookModule, visit.LookThird: words.LookThird,
 }
@@ -177,9 +177,9 @@ var lookOf = [visit.LookKinds]struct {
 	unit     string
 	decimals int
 }{
-	visit.LookOpen: {"V", 0}, visit.LookShort: {"A", 1}, visit.LookRunV: {"V", 0}, visit.LookRunA: {"A", 1}, visit.LookWindow: {"V", 0},
+	visit.LookOpen: {"V", 0}, visit.LookShort: {"A", 1}, visit.LookRunV: {"V", 0}, visit.LookRunA: {"A", 1}, visit.LookWindow: {"V", 0}, visit.LookBears: {"V", 0},
 	visit.LookOhms: {"Ω", 1}, visit.LookHalf: {"Ω", 1}, visit.LookLoop3: {"Ω", 1}, visit.LookLoop2: {"Ω", 1}, visit.LookSheath: {"MΩ", 0},
-	visit.LookCable: {"Ω", 2}, visit.LookDrop: {"V", 1}, visit.LookContact: {"V", 1}, visit.LookAcross: {"V", 0}, visit.LookWaits: {"kWh", 0},
+	visit.LookCable: {"Ω", 2}, visit.LookDrop: {"V", 1}, visit.LookContact: {"V", 1}, visit.LookAcross: {"V", 0}, visit.LookAcrossGrid: {"V", 0}, visit.LookWaits: {"kWh", 0},
 	visit.LookGridA: {"A", 1}, visit.LookModule: {"V", 0}, visit.LookThird: {"V", 0},
 }
 

@@ -90,11 +90,11 @@ type section struct {
 
 var sections = []section{
 	{"survey-roof", words.VisitRoof, []scenario.FieldID{scenario.Place, scenario.ColdestC, scenario.Modules, scenario.TiltDeg, scenario.AzimuthDeg, scenario.MountBy,
-		scenario.ModuleW, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.MaxSystemV, scenario.MaxFuseA, scenario.CableM, scenario.CableSize, scenario.SoilPct, scenario.AgeYears}},
-	{"survey-tank", words.VisitTank, []scenario.FieldID{scenario.TankLitres, scenario.Stands, scenario.ElementW, scenario.ElementV, scenario.ElementsBy, scenario.LowerPct, scenario.StatBy, scenario.BreaksBy, scenario.CutOutC, scenario.CutBoth,
+		scenario.ModuleW, scenario.OpenV, scenario.MostV, scenario.ShortA, scenario.VoltPct, scenario.AmpsPct, scenario.PowerPct, scenario.RearPct, scenario.MaxSystemV, scenario.MaxFuseA, scenario.CableM, scenario.CableSize, scenario.SoilPct, scenario.AgeYears}},
+	{"survey-tank", words.VisitTank, []scenario.FieldID{scenario.TankLitres, scenario.Stands, scenario.ElementW, scenario.ElementV, scenario.ElementLoops, scenario.ElementsBy, scenario.LowerPct, scenario.StatBy, scenario.BreaksBy, scenario.CutOutC, scenario.CutBoth,
 		scenario.SetC, scenario.SunLimitC, scenario.LossBy, scenario.LossKWh, scenario.EveningC, scenario.MorningC, scenario.NightH, scenario.RoomC,
 		scenario.ValveC, scenario.TapC, scenario.ReliefBar, scenario.SupplyBar, scenario.ExpandBy, scenario.VesselL, scenario.ShowerFlow}},
-	{"survey-board", words.VisitBoard, []scenario.FieldID{scenario.SupplyV, scenario.BreakerA, scenario.ChangeBy, scenario.CoupledBy, scenario.ConverterSteps, scenario.ConverterOut, scenario.ConverterLowV, scenario.ConverterHighV,
+	{"survey-board", words.VisitBoard, []scenario.FieldID{scenario.SupplyV, scenario.BreakerA, scenario.GridCable, scenario.ChangeBy, scenario.CoupledBy, scenario.ConverterSteps, scenario.ConverterOut, scenario.ConverterLowV, scenario.ConverterHighV,
 		scenario.ConverterW, scenario.ConverterMaxV, scenario.ConverterMaxA, scenario.ConverterShortA, scenario.ConverterPct, scenario.ConverterStartW, scenario.RuleBy, scenario.OutFrom, scenario.OutTo}},
 	{"survey-bill", words.VisitBill, []scenario.FieldID{scenario.Price, scenario.Currency, scenario.People, scenario.Showers, scenario.ShowerMinutes}},
 }

@@ -125,7 +125,7 @@ func (c *Wiring) fuse(r *visit.Wiring) string {
 	w := c.Page.View.Words
 	switch {
 	case r.Strings > 1 && c.Page.Store.Scenario.MaxFuseA == scenario.Unknown:
-		least, _ := care.FuseWindow(c.Page.Store.Scenario.ShortA)
+		least, _ := care.FuseWindow(care.RearA(&c.Page.Store.Scenario))
 		return w.Text(words.FuseLabel, format.AtLeast(least, 1))
 	case !r.Fused:
 		return w.Text(words.FuseNone)

@@ -84,6 +84,7 @@ const (
 	MissingThirds   // args: thirds
 	MissingUntold
 	InsulationAsks // args: megohm, V
+	InsulationTogether
 	VisitNoModules
 	VisitCounts // args: stop, mind, notes
 	VisitTrouble
@@ -161,6 +162,7 @@ const (
 	LookRunV
 	LookRunA
 	LookWindow
+	LookBears
 	LookOhms
 	LookHalf
 	LookLoop3
@@ -170,6 +172,7 @@ const (
 	LookDrop
 	LookContact
 	LookAcross
+	LookAcrossGrid
 	LookSunHours // args: month
 	LookBackup
 	LookWaits
@@ -185,6 +188,8 @@ const (
 	N1A
 	N1AMeans
 	N1B
+	N1C
+	N1CMeans
 	N2Ask
 	N2Where
 	N2A
@@ -206,6 +211,10 @@ const (
 	N4B
 	N4C
 	N4CMeans
+	N4D
+	N4DMeans
+	N4E
+	N4EMeans
 	N5Ask
 	N5Where
 	N5A
@@ -246,6 +255,8 @@ const (
 	N10BMeans
 	N10C
 	N10D
+	N10E
+	N10EMeans
 	N11Ask
 	N11Where
 	N11A
@@ -289,6 +300,8 @@ const (
 	N16DMeans
 	N16E
 	N16EMeans
+	N16F
+	N16FMeans
 	N17Ask
 	N17Where
 	N17A
@@ -311,6 +324,7 @@ const (
 	N19D
 	N19E
 	N19F
+	N19G
 	FaultBox
 	FaultBox2
 	FaultAt // args: modules from the negative end, in series
@@ -337,6 +351,7 @@ const (
 	WaterAway
 	WaterMinds
 	SheetTitle
+	SheetTitleGrid
 	SheetMended
 	SheetWhose
 	SheetDay
@@ -346,8 +361,9 @@ const (
 	SheetBuys     // args: season, kWh
 	SheetBuysNone // args: season
 	SheetLegend   // args: hours
-	SheetYear     // args: kWh, money, share
-	SheetReady    // args: litres typical, litres dull
+	SheetLegendSun
+	SheetYear  // args: kWh, money, share
+	SheetReady // args: litres typical, litres dull
 	SheetSettings
 	SheetNow
 	SheetMore

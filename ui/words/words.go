@@ -143,6 +143,8 @@ var argRounds = [...][3]func(float64) float64{
 	care.GridOverload:          {math.Ceil, math.Floor, math.Ceil},
 	care.GridBreaker:           {math.Ceil, math.Floor},
 	care.GridBreakerNear:       {math.Ceil, math.Floor},
+	care.GridCableCurrent:      {math.Ceil, math.Floor},
+	care.GridCableGuard:        {math.Ceil, math.Floor},
 	care.ModuleSystemVoltage:   {math.Ceil, math.Floor},
 	care.ModuleSystemUnknown:   {math.Ceil},
 	care.NoFuseFits:            {math.Ceil, math.Floor},
