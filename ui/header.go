@@ -4,11 +4,15 @@ import (
 	"suncask/engine/scenario"
 	"suncask/ui/format"
 	"suncask/ui/page"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
-// house names whose house is shown.
+// house names whose house is shown, or the way in by which one works on it.
 func (c *Root) house() string {
+	if c.Page.Store.Entry == state.Visit {
+		return c.Page.T(words.EntryVisit)
+	}
 	if c.Page.Store.Example() {
 		return c.Page.T(words.ExampleHouse)
 	}

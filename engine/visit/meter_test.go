@@ -156,7 +156,7 @@ func randomFed(t *testing.T, r *rand.Rand) *fed {
 // with the value that it was given, to a step, or with another that buys as much to 1 %, half a kWh
 // at least (no outside truth: the house is asked back what it said).
 func TestReadMeter_FindsTheCause(t *testing.T) {
-	houses := 20
+	houses := 50
 	if testing.Short() {
 		houses = 3
 	}

@@ -138,21 +138,24 @@ func (c *Trouble) reveal() {
 	}
 }
 
+// given are the questions that were answered, with their answers.
+func (c *Trouble) given() (list []string) {
+	for _, step := range c.Page.Visit.Path {
+		if step.Answer >= 0 {
+			of := &questions[step.At]
+			list = append(list, c.Page.T(of.ask)+" "+c.Page.T(of.answers[step.Answer].answer)+".")
+		}
+	}
+	return list
+}
+
 // path is the way taken, as lines of text.
 func (c *Trouble) path() string {
-	var b strings.Builder
-	for i, step := range c.Page.Visit.Path {
-		of := &questions[step.At]
-		b.WriteString(c.Page.T(of.ask))
-		if step.Answer >= 0 {
-			b.WriteString(" " + c.Page.T(of.answers[step.Answer].answer) + ".")
-			if i == len(c.Page.Visit.Path)-1 {
-				b.WriteString("\n" + c.meaning())
-			}
-		}
-		b.WriteString("\n")
+	last := c.Page.T(c.texts().ask)
+	if c.ended() {
+		last = c.meaning()
 	}
-	return b.String()
+	return strings.Join(append(c.given(), last), "\n") + "\n"
 }
 
 func (c *Trouble) copyPath() {
