@@ -102,6 +102,7 @@ func (r *dayRun) usable(coldC float64) float64 {
 type UseResult struct {
 	draw.Use
 	RanCool bool
+	HotL    float64 // that it took from the tank, those left in the pipe included
 	// CoolAfter is after how many minutes it ran cool.
 	CoolAfter float64
 }
@@ -208,7 +209,7 @@ func (r *dayRun) traced(sun *sunDay, coldC float64, out *Day) {
 	r.trace.point(r, 86400, coldC, &out.Flows)
 	out.Uses = out.Uses[:0]
 	for i := range p.uses {
-		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i), ws.served[i].BeforeLitres / p.uses[i].Flow})
+		out.Uses = append(out.Uses, UseResult{p.uses[i], r.coolUse(i), ws.served[i].HotLitres, ws.served[i].BeforeLitres / p.uses[i].Flow})
 	}
 	sunC, gridC := p.reached()
 	p.fill(ws, math.Max(sunC, gridC))
