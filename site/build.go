@@ -46,7 +46,7 @@ func build() error {
 	}
 	for _, c := range words.All() {
 		for units, c := range map[string]*words.Catalogue{"metric": c, "us": c.InCustomary()} {
-			for part, text := range map[string]string{"words": c.Lines(), "visit": c.VisitLines()} {
+			for part, text := range map[string]string{"words": c.Lines(), "visit": c.VisitLines(), "lesson": c.LessonLines()} {
 				name := part + "." + c.Text(words.LanguageCode) + "." + units + ".txt"
 				if err := os.WriteFile(filepath.Join(dist, name), []byte(text), 0o644); err != nil {
 					return err

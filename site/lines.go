@@ -5,6 +5,8 @@ import (
 	"encoding/binary"
 	"errors"
 	"fmt"
+	"slices"
+	"strings"
 )
 
 // The tables by which a Go program names functions, files and lines in stack traces, as
@@ -13,7 +15,8 @@ import (
 const (
 	tablesMagic = "\xf1\xff\xff\xff\x00\x00\x01\x08" // then: one byte a step, eight a pointer
 
-	headFunctions = 8 // how many functions there are
+	headFunctions = 8  // how many functions there are
+	headNames     = 32 // names of functions, each with a zero byte at its end
 	headUnits     = 40
 	headFiles     = 48
 	headSteps     = 56 // tables of values over the code, a list of steps each
@@ -29,7 +32,7 @@ const (
 )
 
 // unline takes files and lines out of a module's tables, a fifteenth of what is sent: its stack
-// traces then name functions alone. All else stays in its place.
+// traces then name functions of the project and the runtime alone. All else stays in its place.
 func unline(module []byte) error {
 	list, err := sections(module)
 	if err != nil {
@@ -61,7 +64,7 @@ func unline(module []byte) error {
 
 func unlineTables(tables []byte) error {
 	place := func(field int) int { return int(binary.LittleEndian.Uint64(tables[field:])) }
-	if len(tables) < headLength || place(headUnits) > place(headFiles) || place(headFiles) > place(headSteps) || place(headSteps) > place(headRecords) || place(headRecords) > len(tables) {
+	if len(tables) < headLength || place(headNames) > place(headUnits) || place(headUnits) > place(headFiles) || place(headFiles) > place(headSteps) || place(headSteps) > place(headRecords) || place(headRecords) > len(tables) {
 		return errors.New("the tables for stack traces are not as known")
 	}
 	steps, records := tables[place(headSteps):place(headRecords)], tables[place(headRecords):]
@@ -109,7 +112,26 @@ func unlineTables(tables []byte) error {
 		}
 	}
 	clear(tables[place(headUnits):place(headSteps)]) // names of files
+	unname(tables[place(headNames):place(headUnits)])
 	return nil
+}
+
+// named are the beginnings of names that stay: the project's own, and the runtime's, which looks at
+// them itself.
+var named = []string{"suncask", "main.", "runtime."}
+
+// unname empties all other names: stack traces leave those functions out.
+func unname(names []byte) {
+	for len(names) > 0 {
+		end := bytes.IndexByte(names, 0)
+		if end < 0 {
+			return
+		}
+		if name := string(names[:end]); !slices.ContainsFunc(named, func(prefix string) bool { return strings.HasPrefix(name, prefix) }) {
+			clear(names[:end])
+		}
+		names = names[end+1:]
+	}
 }
 
 // stepsEnd is where a list of steps ends: pairs of numbers of seven bits a byte up to a zero

@@ -22,8 +22,10 @@ func stylesheet() error {
 		}
 		all = append(all, raw...)
 	}
-	if err := copyFile("site/static/css/visit.css", filepath.Join(dist, "visit.css")); err != nil { // comes with the visit's texts
-		return err
+	for _, name := range []string{"visit.css", "lesson.css"} { // come with their texts
+		if err := copyFile(filepath.Join("site/static/css", name), filepath.Join(dist, name)); err != nil {
+			return err
+		}
 	}
 	return os.WriteFile(filepath.Join(dist, "suncask.css"), all, 0o644)
 }

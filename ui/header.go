@@ -10,8 +10,11 @@ import (
 
 // house names whose house is shown, or the way in by which one works on it.
 func (c *Root) house() string {
-	if c.Page.Store.Entry == state.Visit {
+	switch c.Page.Store.Entry {
+	case state.Visit:
 		return c.Page.T(words.EntryVisit)
+	case state.Lesson:
+		return c.Page.T(words.EntryLesson)
 	}
 	if c.Page.Store.Example() {
 		return c.Page.T(words.ExampleHouse)

@@ -19,10 +19,10 @@ func (c *Root) update() {
 	}
 }
 
-// visitWords says why the parts of a visit are not there.
-func (c *Root) visitWords() string {
-	if c.Page.VisitLost {
-		return c.Page.T(words.VisitLost)
+// coming says why texts that are fetched when they are needed are not there.
+func (c *Root) coming(lost bool) string {
+	if lost {
+		return c.Page.T(words.TextsLost)
 	}
-	return c.Page.T(words.VisitComing)
+	return c.Page.T(words.TextsComing)
 }

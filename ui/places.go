@@ -5,12 +5,15 @@ import (
 	"suncask/ui/words"
 )
 
-// places are those of the buttons, in their order.
-var places = [...]struct {
+// placed is a place with its button.
+type placed struct {
 	place page.Place
 	name  string // in ids, and of the icon
 	title words.Key
-}{
+}
+
+// places are those of the buttons, in their order.
+var places = [...]placed{
 	{page.DayPlace, "day", words.PlaceDay}, {page.HousePlace, "house", words.PlaceHouse}, {page.YearPlace, "year", words.PlaceYear}, {page.AdvicePlace, "advice", words.PlaceAdvice},
 }
 
@@ -19,6 +22,14 @@ func (c *Root) placeName() string {
 		return "all"
 	}
 	return places[c.Page.Place].name
+}
+
+// places are those that can be gone to: a question of a lesson has the page for itself.
+func (c *Root) places() []placed {
+	if c.Page.Stage() {
+		return places[:page.HousePlace+1]
+	}
+	return places[:]
 }
 
 // current marks the button of the place that is shown.

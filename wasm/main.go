@@ -29,7 +29,7 @@ func main() {
 		work(js.Global())
 		return
 	}
-	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}, turns: newTurns(js.Global())}
+	a := &app{window: js.Global(), document: js.Global().Get("document"), charts: charts{mounted: map[string]bool{}}, asked: map[string]bool{}, turns: newTurns(js.Global())}
 	defer a.fail() // a panic before or in a render
 	a.sketch = a.document.Call("querySelector", "#strip > .sketch")
 	a.pause()
@@ -128,8 +128,8 @@ type app struct {
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
 	readKept         string // what was read, as kept
-	visitSeen        bool
-	visitAsked       bool // the texts of a visit are on their way, or came or did not
+	workSeen         bool            // a visit or a lesson is on the screen
+	asked            map[string]bool // parts whose texts are on their way, or came or did not
 	follow           bool // the focus goes with the open mark
 	dragged          bool // the next click ends a drag
 	tick             js.Func
@@ -157,7 +157,7 @@ func (a *app) rendered() {
 	a.top = false
 	a.makeRoom()
 	a.keepRead()
-	a.askVisit()
+	a.askTexts()
 	a.askBetter()
 	a.askCurves()
 	a.askSteps()
@@ -253,6 +253,8 @@ func (a *app) writeLink() {
 	}
 	if a.written != "" {
 		a.page.Shared = false // it is changed, and kept from now on
+	}
+	if a.written != "" && a.store.Entry != state.Lesson { // nothing of a pupil is kept
 		a.storage(func(s js.Value) { s.Call("setItem", lastHouse, link) })
 	}
 	a.written = link

@@ -7,27 +7,36 @@ import (
 	"syscall/js"
 
 	"suncask/engine/visit"
+	"suncask/ui/state"
 )
 
-// askVisit fetches the texts of a visit once somebody enters one.
-func (a *app) askVisit() {
-	w := a.view.Words
-	if a.visitAsked || w.HasVisit() || !a.page.SeesVisit() {
-		return
-	}
-	a.visitAsked = true
-	var come, lost js.Func
-	release := func() { come.Release(); lost.Release() }
-	ended := func(ok bool) { a.page.VisitLost = !ok; a.render() }
-	come = a.guarded(func(text js.Value) { release(); ended(w.ReadVisit(text.String()) == nil) })
-	lost = a.guarded(func(js.Value) { release(); ended(false) })
-	a.window.Call("suncaskVisit").Call("then", come, lost)
+// askTexts fetches the texts of a visit or a lesson once somebody enters one.
+func (a *app) askTexts() {
+	w, p := a.view.Words, a.page
+	a.askPart("visit", p.SeesVisit() && !w.HasVisit(), &p.VisitLost, w.ReadVisit)
+	a.askPart("lesson", p.SeesLesson() && !w.HasLesson(), &p.LessonLost, w.ReadLesson)
 }
 
-// makeRoom lets charts follow where a visit has come or gone: columns are of other widths then.
+// askPart fetches a part's texts and styles, once.
+func (a *app) askPart(name string, wanted bool, lost *bool, read func(text string) error) {
+	if !wanted || a.asked[name] {
+		return
+	}
+	a.asked[name] = true
+	var come, failed js.Func
+	release := func() { come.Release(); failed.Release() }
+	ended := func(ok bool) { *lost = !ok; a.render() }
+	come = a.guarded(func(text js.Value) { release(); ended(read(text.String()) == nil) })
+	failed = a.guarded(func(js.Value) { release(); ended(false) })
+	a.window.Call("suncaskPart", name).Call("then", come, failed)
+}
+
+// makeRoom lets charts follow where a visit or a lesson has come or gone: columns are of other widths
+// then.
 func (a *app) makeRoom() {
-	if seen := a.page.SeesVisit() && a.view.Words.HasVisit(); seen != a.visitSeen {
-		a.visitSeen = seen
+	w, p := a.view.Words, a.page
+	if seen := p.SeesVisit() && w.HasVisit() || p.SeesLesson() && w.HasLesson(); seen != a.workSeen {
+		a.workSeen = seen
 		a.after(0, func() { a.window.Call("dispatchEvent", a.window.Get("Event").New("resize")) })
 	}
 }
@@ -43,6 +52,9 @@ func (a *app) readLast() {
 
 // keepRead keeps what is read with its house, on this device alone.
 func (a *app) keepRead() {
+	if a.store.Entry == state.Lesson {
+		return
+	}
 	text := a.page.Visit.Readings().String()
 	if text == "" && a.readKept == "" {
 		return

@@ -33,7 +33,7 @@ var experiments = [...]Experiment{
 		{"discount=0", 0, nil},
 		{"discount=80", 0, nil},
 	}},
-	{"straight", "v=1&element=900&couple=direct", ElementPower, 1000, Scale{0, 1100, 10}, []Round{
+	{"straight", "v=1&element=900&couple=direct", ElementPower, 1000, Scale{0, 1200, 10}, []Round{
 		{"", 500, []Trap{{480, 580}}},
 		{"", 250, []Trap{{100, 300}}},
 		{"element=200", 500, []Trap{{0, 300}}},

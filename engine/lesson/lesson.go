@@ -50,13 +50,13 @@ func ByName(name string) (at int, ok bool) {
 }
 
 // Case is the link's fragment of a round's house: the one shown, with the fields changed that differ.
-func (e *Experiment) Case(round int) string {
-	fields := e.Rounds[round].Fields
-	if fields == "" {
-		return e.House
-	}
+func (e *Experiment) Case(round int) string { return e.With(e.Rounds[round].Fields) }
+
+// With is the link's fragment of the house that is shown with other fields, joined as in links; they
+// take the place of those of the same keys.
+func (e *Experiment) With(fields string) string {
 	parts := strings.Split(e.House, "&")
-	for _, field := range strings.Split(fields, "&") {
+	for _, field := range strings.FieldsFunc(fields, func(r rune) bool { return r == '&' }) {
 		key, _, _ := strings.Cut(field, "=")
 		kept := parts[:0:0]
 		for _, p := range parts {

@@ -12,13 +12,13 @@ window.suncaskTowns = towns
 window.suncaskZone = zone
 window.suncaskRead = text => { try { return Object(JSON.parse(text)) } catch { return {} } }
 
-// The texts of a visit and its part of the stylesheet come when somebody enters one.
-window.suncaskVisit = async () => {
-  const sheet = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: 'visit.css' })
+// The texts of a visit or a lesson and their parts of the stylesheet come when somebody enters one.
+window.suncaskPart = async name => {
+  const sheet = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: name + '.css' })
   const styled = new Promise((resolve, reject) => { sheet.onload = resolve; sheet.onerror = reject })
   document.head.append(sheet)
   await styled
-  const reply = await fetch(`visit.${spoken}.${locale(spoken).units}.txt`)
+  const reply = await fetch(`${name}.${spoken}.${locale(spoken).units}.txt`)
   if (!reply.ok) throw new Error(reply.url + ': ' + reply.status)
   return reply.text()
 }
@@ -68,6 +68,7 @@ window.suncaskLabel = label
 
 // greet does that on a first visit.
 function greet () {
+  if (location.hash.includes('view=lesson')) return // of a class nothing is kept
   try { if (localStorage.getItem('suncask seen')) return } catch { return }
   label()
 }

@@ -2,39 +2,62 @@ package format
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"suncask/engine/scenario"
 )
 
-// What people write beside a number, and what it makes of the number in the field's own unit.
-var writtenUnits = map[scenario.Unit]map[string][2]float64{
-	scenario.Litre:            {"l": {1}, "litre": {1}, "litres": {1}, "liter": {1}, "liters": {1}, "litro": {1}, "litros": {1}, "gal": {LitresPerGallon}, "gallon": {LitresPerGallon}, "gallons": {LitresPerGallon}},
-	scenario.LitrePerMinute:   {"l/min": {1}, "lpm": {1}, "gpm": {LitresPerGallon}, "gal/min": {LitresPerGallon}},
-	scenario.Celsius:          {"c": {1}, "°c": {1}, "°": {1}, "f": {1 / FahrenheitPerK, -FahrenheitAtZero / FahrenheitPerK}, "°f": {1 / FahrenheitPerK, -FahrenheitAtZero / FahrenheitPerK}},
-	scenario.Watt:             {"w": {1}, "watt": {1}, "watts": {1}, "kw": {1000}},
-	scenario.Metre:            {"m": {1}, "ft": {metresPerFoot}, "feet": {metresPerFoot}},
-	scenario.Volt:             {"v": {1}, "volt": {1}, "volts": {1}},
-	scenario.Bar:              {"bar": {1}, "bars": {1}, "psi": {barPerPsi}, "kpa": {0.01}},
-	scenario.Ampere:           {"a": {1}, "amp": {1}, "amps": {1}},
-	scenario.Minute:           {"min": {1}, "minutes": {1}, "minutos": {1}},
-	scenario.Hour:             {"h": {1}, "hours": {1}},
-	scenario.Degree:           {"°": {1}, "deg": {1}, "degrees": {1}, "grados": {1}},
-	scenario.Percent:          {"%": {1}},
-	scenario.PercentAYear:     {"%": {1}},
-	scenario.PercentPerKelvin: {"%": {1}, "%/k": {1}},
-	scenario.KWhPerDay:        {"kwh": {1}, "kwh/day": {1}, "kwh/24h": {1}, "kwh/d": {1}},
-	scenario.KWhAMonth:        {"kwh": {1}},
-	scenario.MoneyPerKWh:      {"/kwh": {1}, "ct": {0.01}, "cts": {0.01}, "c": {0.01}, "¢": {0.01}, "cent": {0.01}, "cents": {0.01}, "ct/kwh": {0.01}},
-	scenario.Money:            {},
-	scenario.MoneyAYear:       {"/year": {1}, "/a": {1}},
-	scenario.MoneyAMonth:      {"/month": {1}},
+// writtenUnits are what people write beside a number, and what it makes of the number in the field's
+// own unit.
+var writtenUnits = [...]struct {
+	of    scenario.Unit
+	names string
+	to    [2]float64
+}{
+	{scenario.Litre, "l litre litres liter liters litro litros", [2]float64{1}},
+	{scenario.Litre, "gal gallon gallons", [2]float64{LitresPerGallon}},
+	{scenario.LitrePerMinute, "l/min lpm", [2]float64{1}},
+	{scenario.LitrePerMinute, "gpm gal/min", [2]float64{LitresPerGallon}},
+	{scenario.Celsius, "c °c °", [2]float64{1}},
+	{scenario.Celsius, "f °f", [2]float64{1 / FahrenheitPerK, -FahrenheitAtZero / FahrenheitPerK}},
+	{scenario.Watt, "w watt watts", [2]float64{1}},
+	{scenario.Watt, "kw", [2]float64{1000}},
+	{scenario.Metre, "m", [2]float64{1}},
+	{scenario.Metre, "ft feet", [2]float64{metresPerFoot}},
+	{scenario.Volt, "v volt volts", [2]float64{1}},
+	{scenario.Bar, "bar bars", [2]float64{1}},
+	{scenario.Bar, "psi", [2]float64{barPerPsi}},
+	{scenario.Bar, "kpa", [2]float64{0.01}},
+	{scenario.Ampere, "a amp amps", [2]float64{1}},
+	{scenario.Minute, "min minutes minutos", [2]float64{1}},
+	{scenario.Hour, "h hours", [2]float64{1}},
+	{scenario.Degree, "° deg degrees grados", [2]float64{1}},
+	{scenario.Percent, "%", [2]float64{1}},
+	{scenario.PercentAYear, "%", [2]float64{1}},
+	{scenario.PercentPerKelvin, "% %/k", [2]float64{1}},
+	{scenario.KWhPerDay, "kwh kwh/day kwh/24h kwh/d", [2]float64{1}},
+	{scenario.KWhAMonth, "kwh", [2]float64{1}},
+	{scenario.MoneyPerKWh, "/kwh", [2]float64{1}},
+	{scenario.MoneyPerKWh, "ct cts c ¢ cent cents ct/kwh", [2]float64{0.01}},
+	{scenario.MoneyAYear, "/year /a", [2]float64{1}},
+	{scenario.MoneyAMonth, "/month", [2]float64{1}},
 }
 
-// directions are azimuths by name, degrees clockwise from north.
-var directions = map[string]float64{
-	"n": 0, "north": 0, "norte": 0, "ne": 45, "northeast": 45, "noreste": 45, "e": 90, "east": 90, "este": 90, "se": 135, "southeast": 135, "sureste": 135,
-	"s": 180, "south": 180, "sur": 180, "sw": 225, "so": 225, "southwest": 225, "suroeste": 225, "w": 270, "o": 270, "west": 270, "oeste": 270, "nw": 315, "no": 315, "northwest": 315, "noroeste": 315,
+// unitOf finds a unit that was written; ok is false for one that the field's numbers have not.
+func unitOf(of scenario.Unit, name string) (to [2]float64, ok bool) {
+	for i := range writtenUnits {
+		if u := &writtenUnits[i]; u.of == of && slices.Contains(strings.Fields(u.names), name) {
+			return u.to, true
+		}
+	}
+	return to, false
+}
+
+// directions are azimuths by name, an eighth of a turn apart, clockwise from north.
+var directions = [...]string{
+	"n north norte", "ne northeast noreste", "e east este", "se southeast sureste",
+	"s south sur", "sw so southwest suroeste", "w o west oeste", "nw no northwest noroeste",
 }
 
 // signs of currencies.
@@ -57,14 +80,16 @@ func bare(text string) string {
 func written(f *scenario.Field, text string) (number string, unit [2]float64, named bool) {
 	number = strings.ToLower(strings.TrimSpace(text))
 	if f.Unit == scenario.Degree && f.Max > 180 {
-		if azimuth, ok := directions[strings.ReplaceAll(number, "-", "")]; ok {
-			return Input(azimuth), [2]float64{1}, true
+		for i, names := range directions {
+			if slices.Contains(strings.Fields(names), strings.ReplaceAll(number, "-", "")) {
+				return Input(float64(45 * i)), [2]float64{1}, true
+			}
 		}
 	}
 	at := strings.LastIndexFunc(number, func(r rune) bool { return r >= '0' && r <= '9' || r == '.' || r == ',' })
 	if at >= 0 {
 		tail := strings.Join(strings.Fields(number[at+1:]), "")
-		if unit, named = writtenUnits[f.Unit][tail]; named {
+		if unit, named = unitOf(f.Unit, tail); named {
 			number = number[:at+1]
 		}
 	}

@@ -36,7 +36,9 @@ type Page struct {
 	Playing     bool           // the day passes in the tank
 	Wait        Wait           // what is in the tank now
 	Visit       Visit
-	VisitLost   bool             // its texts could not be fetched
+	VisitLost   bool // its texts could not be fetched
+	Lesson      Lesson
+	LessonLost  bool             // its texts could not be fetched
 	TankMinute  int              // of the day shown, at which the tank is drawn
 	UsesShown   int              // mark whose uses are listed, -1 none
 	Question    int              // of those that make the house somebody's own, -1 none
@@ -86,7 +88,7 @@ type Tried struct {
 
 // New returns a page that shows a store.
 func New(s *state.Store, v *view.View) *Page {
-	return &Page{Store: s, View: v, CardOf: func(scenario.FieldID) (id string, title words.Key, ok bool) { return "", 0, false }, Theme: "auto", Reads: map[string]int{}, Visit: Visit{Part: Survey, Typed: map[visit.Code]string{}, Plates: map[string]string{}}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
+	return &Page{Store: s, View: v, CardOf: func(scenario.FieldID) (id string, title words.Key, ok bool) { return "", 0, false }, Theme: "auto", Reads: map[string]int{}, Visit: Visit{Part: Survey, Typed: map[visit.Code]string{}, Plates: map[string]string{}}, Lesson: Lesson{At: -1}, UsesShown: -1, DayShown: -1, ExplainedAt: explain.Year, Question: -1, FileReading: -1, TankMinute: 18 * 60, Wait: Wait{TempC: 25, UsedL: 150}}
 }
 
 // Compute takes the frame that the templates read.
@@ -95,6 +97,7 @@ func (c *Page) Compute() {
 		c.attrs = map[[2]string]string{}
 	}
 	c.begin()
+	c.View.Hidden = c.Hides()
 	c.findings()
 	c.View.Open = 0
 	if c.DayShown < 0 {

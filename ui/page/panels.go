@@ -14,22 +14,23 @@ const (
 	PricesPanel  = "panel-prices"
 )
 
-// entryPanels are the groups that entries begin with.
-var entryPanels = [state.Entries]string{state.Lesson: LessonPanel}
-
-// begin opens the group of an entry that was just entered, and closes that of the one left.
+// begin opens what an entry begins with that was just entered, and ends what was left.
 func (c *Page) begin() {
 	if c.entry == c.Store.Entry {
 		return
 	}
-	if c.Shows(entryPanels[c.entry]) {
+	if c.entry == state.Lesson {
+		c.endLesson()
+	}
+	if c.Shows(LessonPanel) {
 		c.Panel = ""
 	}
 	c.entry = c.Store.Entry
-	switch id := entryPanels[c.entry]; {
-	case id != "":
-		c.Panel, c.Place = id, HousePlace
-	case c.entry == state.Visit:
+	switch c.entry {
+	case state.Lesson:
+		c.beginLesson()
+		c.Panel, c.Place = "", HousePlace
+	case state.Visit:
 		c.OpenPart(Survey)
 		c.Place = HousePlace
 	}

@@ -36,6 +36,9 @@ var openers = map[Sheet]string{MenuSheet: "menu", HowSheet: "how", FigureSheet: 
 // Sees tells whether a place is on the screen: on a phone the one chosen, beside the day on a
 // tablet, all of them where it is wide.
 func (c *Page) Sees(p Place) bool {
+	if (c.Hides() || c.Stage()) && (p == YearPlace || p == AdvicePlace) {
+		return false
+	}
 	return c.Wide == 2 || c.Printing || c.Place == p || c.Wide == 1 && p == HousePlace && c.Place == DayPlace
 }
 
@@ -53,6 +56,9 @@ func (c *Page) GoTo(p Place) {
 
 // OpenSheet lays a sheet over the page; the browser's Back takes it away.
 func (c *Page) OpenSheet(s Sheet) {
+	if s == FigureSheet && c.Hides() {
+		return
+	}
 	c.Over = s
 	c.went(false)
 	c.Reveal("over")

@@ -3,6 +3,7 @@ package state
 import (
 	"strings"
 
+	"suncask/engine/lesson"
 	"suncask/engine/visit"
 )
 
@@ -39,6 +40,30 @@ func cutEntry(fragment string) (e Entry, rest string) {
 	return Home, fragment
 }
 
+// expKey stands before the name of an experiment in a link.
+const expKey = "exp="
+
+// cutExperiment takes an experiment's name out of a lesson's link, and puts its house before the
+// fields that are left, unless they are a whole link. One that is not known stays there, where it is
+// refused like any other unknown key.
+func (s *Store) cutExperiment(fragment string) (name, rest string) {
+	parts := strings.Split(fragment, "&")
+	for i, part := range parts {
+		name, ok := strings.CutPrefix(part, expKey)
+		if !ok || s.Entry != Lesson {
+			continue
+		}
+		if at, known := lesson.ByName(name); known {
+			rest = strings.Join(append(parts[:i:i], parts[i+1:]...), "&")
+			if !strings.HasPrefix(rest, "v=") {
+				rest = lesson.Experiments()[at].With(rest)
+			}
+			return name, rest
+		}
+	}
+	return "", fragment
+}
+
 // readKey stands before readings in a link.
 const readKey = "read="
 
@@ -69,7 +94,11 @@ func (s *Store) In(link string) string {
 	if s.Entry == Home {
 		return link
 	}
-	return link + "&" + entryKey + s.Entry.Name()
+	link += "&" + entryKey + s.Entry.Name()
+	if s.Entry == Lesson && s.Exp != "" {
+		link += "&" + expKey + s.Exp
+	}
+	return link
 }
 
 // Address is the fragment that restores the scenario and the entry.

@@ -19,6 +19,7 @@ const headroom = 1.5
 // Strip returns the strip chart's data; valid until the next call. In a gesture its axes only
 // grow.
 func (v *View) Strip(s *state.Store) *curve.Data {
+	s = v.seen(s)
 	c, d := &v.strip, &s.Results.Day
 	ready := func(litres float64) float64 { return format.Shown(scenario.Litre, litres) }
 	if v.InShowers {
@@ -97,6 +98,9 @@ func hoursBand(w dial.Window, top float64, list []curve.Point) []curve.Point {
 
 // Twin is the strip in words, for those who cannot see it.
 func (v *View) Twin(s *state.Store) string {
+	if v.Hidden {
+		return unseen
+	}
 	points := s.Results.Day.Trace.Points
 	least, most := points[0], points[0]
 	for _, p := range points {

@@ -29,6 +29,7 @@ type View struct {
 	chart     curve.Data               // of whichever chart was asked for last
 	InShowers bool                     // the strip counts showers of the household, not litres
 	FlowDay   bool                     // the energy flow is that of the day shown, not of the year
+	Hidden    bool                     // results are not to be seen: a class is about to guess
 	Open      state.Occasions          // whose times are listed with steppers
 }
 
@@ -38,6 +39,7 @@ func New() *View { return &View{Words: words.Shown()} }
 // Frame returns all attributes that a gesture can change, in the same order for
 // the same house. The list is valid until the next call.
 func (v *View) Frame(s *state.Store) []dial.Attr {
+	s = v.seen(s)
 	v.list = v.list[:0]
 	v.sentence(s)
 	v.figures(s)
@@ -47,6 +49,7 @@ func (v *View) Frame(s *state.Store) []dial.Attr {
 	v.fill(s)
 	v.list = v.in.Figure(v.list)
 	v.gripWords(s)
+	v.hide()
 	return v.list
 }
 
@@ -89,6 +92,9 @@ func (v *View) sentence(s *state.Store) {
 
 // Sentence is the live sentence as one text, for screen readers.
 func (v *View) Sentence(s *state.Store) string {
+	if v.Hidden {
+		return ""
+	}
 	v.list = v.list[:0]
 	v.sentence(s)
 	part := map[string]string{}

@@ -24,6 +24,7 @@ func (c *Catalogue) InCustomary() *Catalogue {
 	for _, text := range c.Visit {
 		us.Visit = append(us.Visit, customaryText(text))
 	}
+	us.Lesson, us.Cards = c.Lesson, c.Cards // a class reckons in units of the SI
 	for _, f := range c.Fields {
 		t := FieldText{Name: f.Name, Help: customaryText(f.Help)}
 		for _, choice := range f.Choices {

@@ -271,8 +271,9 @@ var english = Catalogue{
 		care.CloudEdge:             "At the edges of clouds light reaches %[3]s W/m² for minutes. On a cold day an element or stage of %[2]s W then takes %[1]s W, more than its plate says.",
 		care.Soiled:                "Dirt takes %[1]s %% of the light, more than %[2]s %%: clean the modules before judging them. Work on a roof is for people equipped against falls.",
 	},
-	Page:  joined(englishPage, englishFrame),
-	Visit: englishVisit[visitKeys:],
+	Page:   joined(englishPage, englishFrame),
+	Visit:  englishVisit[visitKeys:],
+	Lesson: englishLesson[lessonKeys:],
 	Files: []string{
 		hourly.NotKnown:       "this is not the beginning of a weather file that is read here (\u201c%[1]s\u201d). Read are EPW, TMY3 CSV, PVGIS, NSRDB and NASA POWER CSV, and CSV with named columns.",
 		hourly.NotRead:        "%[2]s files are not read. Export the same year as EPW or CSV.",

@@ -128,6 +128,6 @@ var englishFrame = []string{
 	BandEnough:    "hot enough",
 	StripShowers:  "showers ready",
 	StripTurn:     "Count showers, or the water",
-	VisitComing:   "The visit’s texts are on their way.",
-	VisitLost:     "The visit’s texts could not be fetched. Connect once and reload; after that the visit works without a network.",
+	TextsComing:   "These texts are on their way.",
+	TextsLost:     "These texts could not be fetched. Connect once and reload; after that they are here without a network.",
 }

@@ -304,8 +304,9 @@ var french = Catalogue{
 		care.CloudEdge:             "Au bord des nuages, la lumière atteint %[3]s W/m² pendant des minutes. Par un jour froid, une résistance ou un palier de %[2]s W prend alors %[1]s W, plus que ne dit sa plaque.",
 		care.Soiled:                "La saleté prend %[1]s %% de la lumière, plus de %[2]s %%\u202f: nettoyez les modules avant de les juger. Travailler sur un toit est l’affaire de gens équipés contre les chutes.",
 	},
-	Page:  joined(frenchPage, frenchFrame),
-	Visit: frenchVisit[visitKeys:],
+	Page:   joined(frenchPage, frenchFrame),
+	Visit:  frenchVisit[visitKeys:],
+	Lesson: frenchLesson[lessonKeys:],
 	Files: []string{
 		hourly.NotKnown:       "ce n’est pas le début d’un fichier météo lu ici («\u202f%[1]s\u202f»). Sont lus EPW, les CSV de TMY3, PVGIS, NSRDB et NASA POWER, et des CSV à colonnes nommées.",
 		hourly.NotRead:        "les fichiers %[2]s ne sont pas lus. Exportez la même année en EPW ou en CSV.",

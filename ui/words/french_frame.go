@@ -128,6 +128,6 @@ var frenchFrame = []string{
 	BandEnough:    "assez chaud",
 	StripShowers:  "douches prêtes",
 	StripTurn:     "Compter douches ou eau",
-	VisitComing:   "Les textes de la visite arrivent.",
-	VisitLost:     "Les textes de la visite n’ont pas pu être chargés. Connectez-vous une fois et rechargez la page; ensuite la visite marche sans réseau.",
+	TextsComing:   "Ces textes arrivent.",
+	TextsLost:     "Ces textes n’ont pas pu être chargés. Connectez-vous une fois et rechargez la page\u202f; ensuite ils sont là sans réseau.",
 }

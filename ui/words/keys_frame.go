@@ -127,7 +127,7 @@ const (
 	BandEnough
 	StripShowers
 	StripTurn
-	VisitComing
-	VisitLost
+	TextsComing
+	TextsLost
 	visitKeys // those of keys_visit.go follow
 )

@@ -493,5 +493,5 @@ const (
 	N6D
 	N6DMeans
 	N19DMeans
-	keyCount
+	lessonKeys // those of keys_lesson.go follow
 )

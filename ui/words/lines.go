@@ -6,7 +6,7 @@ import (
 	"strings"
 )
 
-// Lines writes a catalogue as text, but for the texts of a visit: each list as a line with its
+// Lines writes a catalogue as text, but for the texts of a visit and of a lesson: each list as a line with its
 // length, then a line an entry, where a field's name, help and choices stand between tabs.
 func (c *Catalogue) Lines() string {
 	var b strings.Builder
@@ -17,6 +17,14 @@ func (c *Catalogue) Lines() string {
 	for _, f := range c.Fields {
 		fmt.Fprintln(&b, strings.Join(append([]string{f.Name, f.Help}, f.Choices...), "\t"))
 	}
+	return b.String()
+}
+
+// LessonLines writes the texts of a lesson.
+func (c *Catalogue) LessonLines() string {
+	var b strings.Builder
+	writeList(&b, c.Lesson)
+	writeCards(&b, c.Cards)
 	return b.String()
 }
 
@@ -46,11 +54,27 @@ func readList(lines []string) (list, rest []string, err error) {
 // ReadVisit adds the texts of a visit that VisitLines wrote.
 func (c *Catalogue) ReadVisit(text string) error {
 	list, _, err := readList(strings.Split(text, "\n"))
-	if err == nil && len(list) != int(keyCount-visitKeys) {
-		err = fmt.Errorf("words: %d texts of a visit, want %d", len(list), keyCount-visitKeys)
+	if err == nil && len(list) != int(lessonKeys-visitKeys) {
+		err = fmt.Errorf("words: %d texts of a visit, want %d", len(list), lessonKeys-visitKeys)
 	}
 	if err == nil {
 		c.Visit = list
+	}
+	return err
+}
+
+// ReadLesson adds the texts of a lesson that LessonLines wrote.
+func (c *Catalogue) ReadLesson(text string) error {
+	list, rest, err := readList(strings.Split(text, "\n"))
+	if err == nil && len(list) != int(keyCount-lessonKeys) {
+		err = fmt.Errorf("words: %d texts of a lesson, want %d", len(list), keyCount-lessonKeys)
+	}
+	if err != nil {
+		return err
+	}
+	cards, err := readCards(rest)
+	if err == nil {
+		c.Lesson, c.Cards = list, cards
 	}
 	return err
 }

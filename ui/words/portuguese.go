@@ -304,8 +304,9 @@ var portuguese = Catalogue{
 		care.CloudEdge:             "Nas bordas das nuvens a luz atinge %[3]s W/m² durante minutos. Num dia frio uma resistência ou etapa de %[2]s W recebe então %[1]s W, mais do que diz a sua etiqueta.",
 		care.Soiled:                "A sujidade tira %[1]s %% da luz, mais de %[2]s %%: limpar os módulos antes de os julgar. O trabalho num telhado é para pessoas equipadas contra quedas.",
 	},
-	Page:  joined(portuguesePage, portugueseFrame),
-	Visit: portugueseVisit[visitKeys:],
+	Page:   joined(portuguesePage, portugueseFrame),
+	Visit:  portugueseVisit[visitKeys:],
+	Lesson: portugueseLesson[lessonKeys:],
 	Files: []string{
 		hourly.NotKnown:       "isto não é o começo de um arquivo de clima que se leia aqui (“%[1]s”). Leem-se CSV de EPW, TMY3, PVGIS, NSRDB e NASA POWER, e CSV com colunas com nome.",
 		hourly.NotRead:        "os arquivos %[2]s não se leem. Exportar o mesmo ano como EPW ou CSV.",

@@ -128,6 +128,6 @@ var portugueseFrame = []string{
 	BandEnough:    "já quente",
 	StripShowers:  "banhos prontos",
 	StripTurn:     "Contar banhos ou água",
-	VisitComing:   "Os textos da visita estão a chegar.",
-	VisitLost:     "Não foi possível trazer os textos da visita. Ligar uma vez à rede e recarregar; depois a visita funciona sem rede.",
+	TextsComing:   "Estes textos estão a chegar.",
+	TextsLost:     "Não foi possível trazer estes textos. Ligar uma vez à rede e recarregar; depois ficam cá sem rede.",
 }

@@ -304,8 +304,9 @@ var spanish = Catalogue{
 		care.CloudEdge:             "En los bordes de las nubes la luz alcanza %[3]s W/m² durante minutos. En un día frío una resistencia o etapa de %[2]s W toma entonces %[1]s W, más de lo que dice su placa.",
 		care.Soiled:                "La suciedad se lleva el %[1]s %% de la luz, más del %[2]s %%: limpia los módulos antes de juzgarlos. El trabajo en un tejado es para gente equipada contra caídas.",
 	},
-	Page:  joined(spanishPage, spanishFrame),
-	Visit: spanishVisit[visitKeys:],
+	Page:   joined(spanishPage, spanishFrame),
+	Visit:  spanishVisit[visitKeys:],
+	Lesson: spanishLesson[lessonKeys:],
 	Files: []string{
 		hourly.NotKnown:       "esto no es el comienzo de un archivo de clima que se lea aquí («%[1]s»). Se leen CSV de EPW, TMY3, PVGIS, NSRDB y NASA POWER, y CSV con columnas con nombre.",
 		hourly.NotRead:        "los archivos %[2]s no se leen. Exporta el mismo año como EPW o CSV.",

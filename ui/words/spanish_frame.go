@@ -128,6 +128,6 @@ var spanishFrame = []string{
 	BandEnough:    "ya caliente",
 	StripShowers:  "duchas listas",
 	StripTurn:     "Contar duchas o agua",
-	VisitComing:   "Los textos de la visita están en camino.",
-	VisitLost:     "No se pudieron traer los textos de la visita. Conéctate una vez y recarga; después la visita funciona sin red.",
+	TextsComing:   "Estos textos están en camino.",
+	TextsLost:     "No se pudieron traer estos textos. Conéctate una vez y recarga; después están aquí sin red.",
 }

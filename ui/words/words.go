@@ -24,6 +24,8 @@ type Catalogue struct {
 	Months   []string // twelve
 	Page     []string
 	Visit    []string // of an installer's visit, after those of the page
+	Lesson   []string // around a class's questions, after those
+	Cards    []Card   // the questions
 	Files    []string // see FileError for the arguments
 	Notes    []string // one argument: a number
 }
@@ -38,10 +40,13 @@ type FieldText struct {
 // Text returns one text of the page, with its arguments filled in.
 func (c *Catalogue) Text(k Key, args ...any) string {
 	text := ""
-	if k < visitKeys {
+	switch {
+	case k < visitKeys:
 		text = c.Page[k]
-	} else {
+	case k < lessonKeys:
 		text = c.Visit[k-visitKeys]
+	default:
+		text = c.Lesson[k-lessonKeys]
 	}
 	if len(args) == 0 {
 		return text
@@ -50,7 +55,10 @@ func (c *Catalogue) Text(k Key, args ...any) string {
 }
 
 // HasVisit tells whether the texts of a visit are here: they are fetched when they are needed.
-func (c *Catalogue) HasVisit() bool { return len(c.Visit) == int(keyCount-visitKeys) }
+func (c *Catalogue) HasVisit() bool { return len(c.Visit) == int(lessonKeys-visitKeys) }
+
+// HasLesson tells the same of those of a lesson.
+func (c *Catalogue) HasLesson() bool { return len(c.Lesson) == int(keyCount-lessonKeys) }
 
 // Problem says what was refused, what was given and what is allowed.
 func (c *Catalogue) Problem(p scenario.Problem) string {

@@ -1,0 +1,37 @@
+//go:build !outside
+
+package words
+
+var englishLesson = []string{
+	LessonStage:     "A question for a class",
+	LessonListTitle: "Questions for a class",
+	LessonListHelp:  "Guess first, then see, then ask why. Nothing of a pupil is kept or sent.",
+	LessonLook:      "Look",
+	LessonGuess:     "Guess",
+	LessonSee:       "See",
+	LessonWhy:       "Why",
+	LessonChange:    "Change",
+	LessonStep:      "Question %[1]d of %[2]d",
+	LessonGuessName: "My guess",
+	LessonGuessHelp: "Tap the scale, drag along it, or type a number.",
+	LessonNoGuess:   "no guess yet",
+	LessonSays:      "my guess: %s",
+	LessonWrong:     "The scale goes from %[1]s to %[2]s.",
+	LessonToGuess:   "Guess",
+	LessonSet:       "That is my guess",
+	LessonMore:      "You said %[1]s. It was %[2]s: %[3]s more.",
+	LessonLess:      "You said %[1]s. It was %[2]s: %[3]s less.",
+	LessonNear:      "You said %[1]s. It was %[2]s.",
+	LessonPick:      "What happened? Pick the sentence that says it.",
+	LessonAgainLook: "Look again at both marks.",
+	LessonToWhy:     "Why?",
+	LessonNextLine:  "Show the next line",
+	LessonNext:      "Next question",
+	LessonAgain:     "Guess again",
+	LessonAll:       "All questions",
+	LessonHidden:    "hidden until you have guessed",
+	LessonKept:      "The figures of this house stay hidden until a guess is made. Nothing is kept or sent.",
+	LessonYours:     "guess",
+	LessonTrue:      "it was",
+	LessonMoreHouse: "More about this house",
+}

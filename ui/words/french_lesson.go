@@ -1,0 +1,37 @@
+//go:build !outside
+
+package words
+
+var frenchLesson = []string{
+	LessonStage:     "Une question pour une classe",
+	LessonListTitle: "Questions pour une classe",
+	LessonListHelp:  "D’abord deviner, puis voir, puis demander pourquoi. Rien d’un élève n’est gardé ni envoyé.",
+	LessonLook:      "Regarder",
+	LessonGuess:     "Deviner",
+	LessonSee:       "Voir",
+	LessonWhy:       "Pourquoi",
+	LessonChange:    "Changer",
+	LessonStep:      "Question %[1]d sur %[2]d",
+	LessonGuessName: "Mon estimation",
+	LessonGuessHelp: "Touchez l’échelle, glissez dessus ou tapez un nombre.",
+	LessonNoGuess:   "pas encore d’estimation",
+	LessonSays:      "mon estimation\u202f: %s",
+	LessonWrong:     "L’échelle va de %[1]s à %[2]s.",
+	LessonToGuess:   "Deviner",
+	LessonSet:       "Voilà mon estimation",
+	LessonMore:      "Vous aviez dit %[1]s. C’était %[2]s\u202f: %[3]s de plus.",
+	LessonLess:      "Vous aviez dit %[1]s. C’était %[2]s\u202f: %[3]s de moins.",
+	LessonNear:      "Vous aviez dit %[1]s. C’était %[2]s.",
+	LessonPick:      "Que s’est-il passé\u202f? Choisissez la phrase qui le dit.",
+	LessonAgainLook: "Regardez encore les deux repères.",
+	LessonToWhy:     "Pourquoi\u202f?",
+	LessonNextLine:  "Montrer la ligne suivante",
+	LessonNext:      "Question suivante",
+	LessonAgain:     "Deviner encore",
+	LessonAll:       "Toutes les questions",
+	LessonHidden:    "caché tant que vous n’avez pas deviné",
+	LessonKept:      "Les chiffres de cette maison restent cachés tant qu’on n’a pas deviné. Rien n’est gardé ni envoyé.",
+	LessonYours:     "estimation",
+	LessonTrue:      "c’était",
+	LessonMoreHouse: "Plus sur cette maison",
+}

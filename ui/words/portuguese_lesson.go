@@ -1,0 +1,37 @@
+//go:build !outside
+
+package words
+
+var portugueseLesson = []string{
+	LessonStage:     "Uma pergunta para uma turma",
+	LessonListTitle: "Perguntas para uma turma",
+	LessonListHelp:  "Primeiro estimar, depois ver, depois perguntar porquê. Nada de um aluno é guardado nem enviado.",
+	LessonLook:      "Olhar",
+	LessonGuess:     "Estimar",
+	LessonSee:       "Ver",
+	LessonWhy:       "Porquê",
+	LessonChange:    "Mudar",
+	LessonStep:      "Pergunta %[1]d de %[2]d",
+	LessonGuessName: "A minha estimativa",
+	LessonGuessHelp: "Tocar na escala, arrastar nela ou escrever um número.",
+	LessonNoGuess:   "ainda sem estimativa",
+	LessonSays:      "a minha estimativa: %s",
+	LessonWrong:     "A escala vai de %[1]s a %[2]s.",
+	LessonToGuess:   "Estimar",
+	LessonSet:       "É esta a minha estimativa",
+	LessonMore:      "A estimativa era %[1]s. Foram %[2]s: mais %[3]s.",
+	LessonLess:      "A estimativa era %[1]s. Foram %[2]s: menos %[3]s.",
+	LessonNear:      "A estimativa era %[1]s. Foram %[2]s.",
+	LessonPick:      "Que aconteceu? Escolher a frase que o diz.",
+	LessonAgainLook: "Olhar outra vez para as duas marcas.",
+	LessonToWhy:     "Porquê?",
+	LessonNextLine:  "Mostrar a linha seguinte",
+	LessonNext:      "Pergunta seguinte",
+	LessonAgain:     "Estimar outra vez",
+	LessonAll:       "Todas as perguntas",
+	LessonHidden:    "escondido até haver uma estimativa",
+	LessonKept:      "Os números desta casa ficam escondidos até haver uma estimativa. Nada é guardado nem enviado.",
+	LessonYours:     "estimativa",
+	LessonTrue:      "foi",
+	LessonMoreHouse: "Mais sobre esta casa",
+}

@@ -1,0 +1,37 @@
+//go:build !outside
+
+package words
+
+var spanishLesson = []string{
+	LessonStage:     "Una pregunta para una clase",
+	LessonListTitle: "Preguntas para una clase",
+	LessonListHelp:  "Primero estimar, luego ver, luego preguntar por qué. Nada de un alumno se guarda ni se envía.",
+	LessonLook:      "Mirar",
+	LessonGuess:     "Estimar",
+	LessonSee:       "Ver",
+	LessonWhy:       "Por qué",
+	LessonChange:    "Cambiar",
+	LessonStep:      "Pregunta %[1]d de %[2]d",
+	LessonGuessName: "Mi estimación",
+	LessonGuessHelp: "Toca la escala, arrastra por ella o escribe un número.",
+	LessonNoGuess:   "aún sin estimación",
+	LessonSays:      "mi estimación: %s",
+	LessonWrong:     "La escala va de %[1]s a %[2]s.",
+	LessonToGuess:   "Estimar",
+	LessonSet:       "Esta es mi estimación",
+	LessonMore:      "Dijiste %[1]s. Fueron %[2]s: %[3]s más.",
+	LessonLess:      "Dijiste %[1]s. Fueron %[2]s: %[3]s menos.",
+	LessonNear:      "Dijiste %[1]s. Fueron %[2]s.",
+	LessonPick:      "¿Qué pasó? Elige la frase que lo dice.",
+	LessonAgainLook: "Mira otra vez las dos marcas.",
+	LessonToWhy:     "¿Por qué?",
+	LessonNextLine:  "Mostrar la línea siguiente",
+	LessonNext:      "Pregunta siguiente",
+	LessonAgain:     "Estimar otra vez",
+	LessonAll:       "Todas las preguntas",
+	LessonHidden:    "oculto hasta que estimes",
+	LessonKept:      "Las cifras de esta casa siguen ocultas hasta que se estime. Nada se guarda ni se envía.",
+	LessonYours:     "estimación",
+	LessonTrue:      "fue",
+	LessonMoreHouse: "Más de esta casa",
+}
