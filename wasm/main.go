@@ -127,11 +127,11 @@ type app struct {
 	wirings          rest   // then the ways to wire the modules are judged
 	fixesFor         string // the house for which changes were tried last
 	toReveal         js.Func
-	readKept         string // what was read, as kept
+	readKept         string          // what was read, as kept
 	workSeen         bool            // a visit or a lesson is on the screen
 	asked            map[string]bool // parts whose texts are on their way, or came or did not
-	follow           bool // the focus goes with the open mark
-	dragged          bool // the next click ends a drag
+	follow           bool            // the focus goes with the open mark
+	dragged          bool            // the next click ends a drag
 	tick             js.Func
 	written          string // the link last written to the address
 	announced        string // the sentence last told to screen readers
