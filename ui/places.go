@@ -2,6 +2,7 @@ package ui
 
 import (
 	"suncask/ui/page"
+	"suncask/ui/state"
 	"suncask/ui/words"
 )
 
@@ -30,6 +31,14 @@ func (c *Root) places() []placed {
 		return places[:page.HousePlace+1]
 	}
 	return places[:]
+}
+
+// pageClass says how large its letters are.
+func (c *Root) pageClass() string {
+	if c.Page.Store.Entry == state.Lesson && c.Page.Store.Big {
+		return "page big"
+	}
+	return "page"
 }
 
 // current marks the button of the place that is shown.

@@ -4,42 +4,68 @@ package lesson
 const coldSpring = "&cold=150.150.150.150.150.150.150.150.150.150.150.150"
 
 var experiments = [...]Experiment{
-	{"power", "v=1&modules=0&backup=1500-1800", BoughtDay, 0, Scale{0, 24, 0.5}, []Round{
-		{"element=300&backup=1600-1800", 0, []Trap{{8, 24}, {0, 4.5}}},
-		{"element=100&backup=1200-1800", 0, []Trap{{0, 3.5}}},
-		{"element=300&backup=all1500", 0, []Trap{{20, 24}}},
+	{Name: "power", House: "v=1&modules=0&backup=1500-1800", Asks: BoughtDay, Scale: Scale{0, 24, 0.5}, Rounds: []Round{
+		{Fields: "element=300&backup=1600-1800", Traps: []Trap{{8, 24}, {0, 4.5}}},
+		{Fields: "element=100&backup=1200-1800", Traps: []Trap{{0, 3.5}}},
+		{Fields: "element=300&backup=all1500", Traps: []Trap{{20, 24}}},
 	}},
-	{"tap", "v=1&pipe=0&set=60&suncap=60&modules=0&lower=0&backup=all1500" + coldSpring, ShowerHotL, 0, Scale{0, 48, 0.5}, []Round{
-		{"", 0, []Trap{{31, 33}, {23, 25}, {45, 48}}},
-		{"cold=50.50.50.50.50.50.50.50.50.50.50.50", 0, []Trap{{0, 26.5}}},
-		{"set=75&suncap=75", 0, []Trap{{27, 48}}},
+	{Name: "tap", House: "v=1&pipe=0&set=60&suncap=60&modules=0&lower=0&backup=all1500" + coldSpring, Asks: ShowerHotL, Scale: Scale{0, 48, 0.5}, Rounds: []Round{
+		{Traps: []Trap{{31, 33}, {23, 25}, {45, 48}}},
+		{Fields: "cold=50.50.50.50.50.50.50.50.50.50.50.50", Traps: []Trap{{0, 26.5}}},
+		{Fields: "set=75&suncap=75", Traps: []Trap{{27, 48}}},
 	}},
-	{"layers", "v=1", ReadyL, 9 * 60, Scale{0, 400, 10}, []Round{
-		{"", 0, []Trap{{0, 30}, {180, 400}}},
-		{"", 12 * 60, []Trap{{0, 100}}},
-		{"stands=lying", 0, []Trap{{60, 400}}},
+	{Name: "layers", House: "v=1", Asks: ReadyL, At: 9 * 60, Scale: Scale{0, 400, 10}, Rounds: []Round{
+		{Traps: []Trap{{0, 30}, {180, 400}}},
+		{At: 12 * 60, Traps: []Trap{{0, 100}}},
+		{Fields: "stands=lying", Traps: []Trap{{60, 400}}},
 	}},
-	{"leak", "v=1&people=1&modules=0&backup=all1500", LostYear, 0, Scale{0, 4000, 50}, []Round{
-		{"people=6", 0, []Trap{{1500, 4000}}},
-		{"people=3&jacket=jacket", 0, []Trap{{600, 4000}}},
+	{Name: "leak", House: "v=1&people=1&modules=0&backup=all1500", Asks: LostYear, Scale: Scale{0, 4000, 50}, Rounds: []Round{
+		{Fields: "people=6", Traps: []Trap{{1500, 4000}}},
+		{Fields: "people=3&jacket=jacket", Traps: []Trap{{600, 4000}}},
 	}},
-	{"wash", "v=1&backup=0330-0630", BoughtYear, 0, Scale{0, 2000, 50}, []Round{
-		{"backup=0600-0900", 0, []Trap{{550, 680}, {0, 549}}},
-		{"backup=0400-0700", 0, []Trap{{550, 680}}},
-		{"backup=1600-1900", 0, []Trap{{1000, 2000}}},
+	{Name: "wash", House: "v=1&backup=0330-0630", Asks: BoughtYear, Scale: Scale{0, 2000, 50}, Rounds: []Round{
+		{Fields: "backup=0600-0900", Traps: []Trap{{550, 680}, {0, 549}}},
+		{Fields: "backup=0400-0700", Traps: []Trap{{550, 680}}},
+		{Fields: "backup=1600-1900", Traps: []Trap{{1000, 2000}}},
 	}},
-	{"worth", "v=1", WorthMoney, 0, Scale{0, 20000, 250}, []Round{
-		{"", 0, []Trap{{12000, 20000}, {0, 2000}}},
-		{"discount=0", 0, nil},
-		{"discount=80", 0, nil},
+	{Name: "afternoon", House: "v=1", Asks: StartCost, Scale: Scale{0, 400, 10}, Tracks: every(0, 3, 8), Rounds: []Round{
+		{Shapes: []Shape{flat(40), lowestAt(3, 4), lowestAt(0, 1, 7)}},
+		{Fields: "wash=evening", Shapes: []Shape{lowestAt(3, 4)}},
 	}},
-	{"straight", "v=1&element=900&couple=direct", ElementPower, 1000, Scale{0, 1200, 10}, []Round{
-		{"", 500, []Trap{{480, 580}}},
-		{"", 250, []Trap{{100, 300}}},
-		{"element=200", 500, []Trap{{0, 300}}},
+	{Name: "cooling", House: "v=1&modules=0&backup=all1500&away=aug&awaydays=60", Asks: CoolingC, Scale: Scale{0, 60, 1}, Tracks: given(every(1, 2, 6)), Rounds: []Round{
+		{Shapes: []Shape{below(20), even(1)}},
+		{Fields: "jacket=jacket", Shapes: []Shape{below(20), even(1)}},
 	}},
-	{"cable", "v=1&cable=50&mm2=10", CablePower, 0, Scale{0, 600, 5}, []Round{
-		{"mm2=1.5", 0, []Trap{{115, 130}, {30, 60}, {500, 600}}},
-		{"mm2=1.5&cable=25", 0, []Trap{{200, 300}}},
+	{Name: "roof", House: "v=1", Asks: MonthSun, Scale: Scale{0, 320, 10}, Tracks: every(0, 2, 6), Rounds: []Round{
+		{Fields: "tilt=90", Shapes: []Shape{higherAt(2, 0)}},
+		{Fields: "tilt=0", Shapes: []Shape{higherAt(0, 3)}},
 	}},
+	{Name: "worth", House: "v=1", Asks: WorthMoney, Scale: Scale{0, 20000, 250}, Rounds: []Round{
+		{Traps: []Trap{{12000, 20000}, {0, 2000}}},
+		{Fields: "discount=0"},
+		{Fields: "discount=80"},
+	}},
+	{Name: "straight", House: "v=1&element=900&couple=direct", Asks: ElementPower, At: 1000, Scale: Scale{0, 1200, 10}, Rounds: []Round{
+		{At: 500, Traps: []Trap{{480, 580}}},
+		{At: 250, Traps: []Trap{{100, 300}}},
+		{Fields: "element=200", At: 500, Traps: []Trap{{0, 300}}},
+	}},
+	{Name: "cable", House: "v=1&cable=50&mm2=10", Asks: CablePower, Scale: Scale{0, 600, 5}, Rounds: []Round{
+		{Fields: "mm2=1.5", Traps: []Trap{{115, 130}, {30, 60}, {500, 600}}},
+		{Fields: "mm2=1.5&cable=25", Traps: []Trap{{200, 300}}},
+	}},
+}
+
+// every are so many tracks from one on, each a step further.
+func every(from, step float64, n int) (list []Track) {
+	for i := range n {
+		list = append(list, Track{X: from + step*float64(i)})
+	}
+	return list
+}
+
+// given are tracks of which the first is shown.
+func given(list []Track) []Track {
+	list[0].Given = true
+	return list
 }

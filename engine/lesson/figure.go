@@ -31,6 +31,14 @@ const (
 	ElementPower
 	// CablePower is lost in the cable in full sun with cells of 25 degC, W: ohm, A, V.
 	CablePower
+	// StartCost is a year's cost where the window of backup begins at an hour, in the house's currency:
+	// the least, and the hour at which it is.
+	StartCost
+	// MonthSun is the sun at the element in a month, counted from 0, kWh: the least and the most.
+	MonthSun
+	// CoolingC is the mean of all water at the end of a day of the month of absence, degC: part of the
+	// difference to the room that a day leaves; time constant, h; room, degC.
+	CoolingC
 )
 
 const fullC = 25.0 // of cells, at standard test conditions
@@ -47,17 +55,17 @@ func (f Figure) of(p *simulate.Prepared, at float64) Outcome {
 	case ElementPower:
 		split := p.Coupled(p.Metered(at, fullC))
 		volts := math.Sqrt(split.ElementW * p.ElementOhms())
-		return Outcome{split.ElementW, []float64{volts, volts / p.ElementOhms(), p.ElementOhms()}}
+		return Outcome{Value: split.ElementW, Terms: []float64{volts, volts / p.ElementOhms(), p.ElementOhms()}}
 	case CablePower:
 		amps, ohms := p.Wiring().FullA, p.CableOhms()
-		return Outcome{amps * amps * ohms, []float64{ohms, amps, amps * ohms}}
+		return Outcome{Value: amps * amps * ohms, Terms: []float64{ohms, amps, amps * ohms}}
 	}
 	now := year(p, s.Backup)
 	switch f {
 	case LostYear:
 		perK, _ := p.StandingLoss()
 		const seconds = 365 * 86400
-		return Outcome{now.LostJ / simulate.JPerKWh, []float64{perK, s.RoomC + now.LostJ/perK/seconds, s.RoomC}}
+		return Outcome{Value: now.LostJ / simulate.JPerKWh, Terms: []float64{perK, s.RoomC + now.LostJ/perK/seconds, s.RoomC}}
 	case WorthMoney:
 		bare := s.WithoutModules()
 		b, err := simulate.Prepare(&bare, nil, p)
@@ -66,9 +74,9 @@ func (f Figure) of(p *simulate.Prepared, at float64) Outcome {
 		}
 		savings := plan.Savings{AllDay: year(b, scenario.Backup{AllDay: true}), Hours: year(b, s.Backup), Now: now}
 		worth, _ := savings.Worth(s)
-		return Outcome{worth.NPV, []float64{plan.SystemCost(s), savings.Timer() + savings.Sun(), float64(s.HorizonYears)}}
+		return Outcome{Value: worth.NPV, Terms: []float64{plan.SystemCost(s), savings.Timer() + savings.Sun(), float64(s.HorizonYears)}}
 	}
-	return Outcome{now.BoughtJ / simulate.JPerKWh, []float64{now.SunJ / simulate.JPerKWh, now.UnusedSunJ / simulate.JPerKWh}}
+	return Outcome{Value: now.BoughtJ / simulate.JPerKWh, Terms: []float64{now.SunJ / simulate.JPerKWh, now.UnusedSunJ / simulate.JPerKWh}}
 }
 
 func year(p *simulate.Prepared, b scenario.Backup) simulate.Flows {
@@ -83,14 +91,14 @@ func (f Figure) ofDay(p *simulate.Prepared, d *simulate.Day, at float64) Outcome
 	s := &p.Scenario
 	switch f {
 	case BoughtDay:
-		return Outcome{d.Flows.BoughtJ / simulate.JPerKWh, []float64{p.BackupW() / 1000, p.HeatingMinutes(s.Backup, 0) / 60}}
+		return Outcome{Value: d.Flows.BoughtJ / simulate.JPerKWh, Terms: []float64{p.BackupW() / 1000, p.HeatingMinutes(s.Backup, 0) / 60}}
 	case ShowerHotL:
 		if len(d.Uses) == 0 {
 			return Outcome{Value: math.NaN()}
 		}
 		u := &d.Uses[0]
 		share := u.HotL / u.Litres
-		return Outcome{u.HotL, []float64{u.Litres, u.TempC, d.ColdC, d.ColdC + (u.TempC-d.ColdC)/share, share}}
+		return Outcome{Value: u.HotL, Terms: []float64{u.Litres, u.TempC, d.ColdC, d.ColdC + (u.TempC-d.ColdC)/share, share}}
 	}
 	i, litres := readyAt(d, at)
 	if i < 0 {
@@ -108,7 +116,7 @@ func (f Figure) ofDay(p *simulate.Prepared, d *simulate.Day, at float64) Outcome
 	if warm > 0 {
 		meanC = heat / warm
 	}
-	return Outcome{litres, []float64{d.Trace.Points[i].MeanC, layers[len(layers)-1].TempC, warm, meanC, d.ColdC}}
+	return Outcome{Value: litres, Terms: []float64{d.Trace.Points[i].MeanC, layers[len(layers)-1].TempC, warm, meanC, d.ColdC}}
 }
 
 // readyAt is the hot water ready at a minute, straight between the points of the day's curve, and the

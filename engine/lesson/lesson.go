@@ -20,6 +20,13 @@ type Experiment struct {
 	At     float64 // see Figure.Of
 	Scale  Scale
 	Rounds []Round // the first is the question itself
+	Tracks []Track // where a curve is guessed, at each of these; none: one figure is
+}
+
+// Track is one of the places at which a curve is guessed, see Figure.curve; a Given one is shown.
+type Track struct {
+	X     float64
+	Given bool
 }
 
 // Scale is that of a guess, in the figure's unit.
@@ -31,6 +38,7 @@ type Round struct {
 	Fields string
 	At     float64
 	Traps  []Trap
+	Shapes []Shape // traps of curves
 }
 
 // Trap is a range of guesses that one mistake leads to.
@@ -80,7 +88,8 @@ func (e *Experiment) at(round int) float64 {
 // Outcome is a figure with the numbers from which it follows.
 type Outcome struct {
 	Value float64
-	Terms []float64 // see Figure.terms
+	Terms []float64 // see Figure
+	Curve []float64 // at the tracks, where there are any
 }
 
 // Simulate works out a round; prev may be a prepared house that shares its weather, or nil.
@@ -92,6 +101,9 @@ func (e *Experiment) Simulate(round int, prev *simulate.Prepared) (o Outcome, er
 	p, err := simulate.Prepare(&s, nil, prev)
 	if err != nil {
 		return o, fmt.Errorf("lesson: %s: %w", e.Name, err)
+	}
+	if len(e.Tracks) > 0 {
+		return e.Asks.curve(p, e.Tracks), nil
 	}
 	return e.Asks.of(p, e.at(round)), nil
 }

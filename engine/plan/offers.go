@@ -1,10 +1,9 @@
 package plan
 
 import (
-	"cmp"
 	"iter"
 	"math"
-	"slices"
+	"sort"
 
 	"suncask/engine/care"
 	"suncask/engine/climate"
@@ -192,7 +191,8 @@ func (h Share) counts(own int) (list []int) {
 			list = append(list, n)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b int) int { return cmp.Compare(max(a-own, own-a), max(b-own, own-b)) })
+	away := func(n int) int { return max(n-own, own-n) }
+	sort.SliceStable(list, func(i, k int) bool { return away(list[i]) < away(list[k]) })
 	return list
 }
 

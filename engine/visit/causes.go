@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"suncask/engine/scenario"
 	"suncask/engine/simulate"
@@ -211,7 +212,7 @@ func (r *reader) search(c *Cause, lo, hi, half float64, of func(float64) (float6
 // around finds two neighbours of which one buys less than a reading and one no less, the nearest to
 // what is assumed.
 func around(trials []trial, assumed, kWh float64) (a, b trial, ok bool) {
-	slices.SortFunc(trials, func(a, b trial) int { return cmp.Compare(a.value, b.value) })
+	sort.Slice(trials, func(i, k int) bool { return trials[i].value < trials[k].value })
 	away := func(t trial) float64 { return math.Abs(t.value - assumed) }
 	for i := range len(trials) - 1 {
 		low, high := trials[i], trials[i+1]

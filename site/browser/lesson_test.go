@@ -2,6 +2,7 @@ package browser
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strings"
 	"testing"
@@ -83,35 +84,64 @@ func TestLesson_Walked(t *testing.T) {
 						if err != nil {
 							t.Fatal(err)
 						}
-						b.until(`document.getElementById('guess') !== null && document.getElementById('guess').classList.contains('empty') && document.getElementById('guess-set').disabled`)
+						curve := len(e.Tracks) > 0
+						b.until(`(document.getElementById('plot') ?? document.querySelector('#guess.empty')) !== null && document.getElementById('guess-set').disabled`)
 						if i != 0 { // the other house of the first has the same 6 kWh
 							html := ""
 							b.eval(seen, &html)
-							if text, where := told(html, o.Value, e.Scale); text != "" {
-								t.Errorf("%s, round %d: %s is told: %s", e.Name, round, text, where)
+							values := append([]float64{o.Value}, o.Curve...)
+							if curve {
+								values = values[1:]
+							}
+							for n, v := range values {
+								if text, where := told(html, v, e.Scale); text != "" && (!curve || !e.Tracks[n].Given) {
+									t.Errorf("%s, round %d: %s is told: %s", e.Name, round, text, where)
+								}
 							}
 							pool := ""
 							if b.eval(`document.getElementById('pool').getAttribute('d')`, &pool); len(pool) > 0 && strings.Count(pool, "L") > 4 {
 								t.Errorf("%s, round %d: the dial shows the water: %s", e.Name, round, pool)
 							}
 						}
-						if byKeys {
+						switch {
+						case curve && byKeys:
+							for n := range e.Tracks {
+								b.run(chromedp.Evaluate(fmt.Sprintf(`document.getElementById('track-%d').focus()`, n), nil), chromedp.KeyEvent(kb.Home), chromedp.KeyEvent(kb.PageUp), chromedp.KeyEvent(kb.ArrowUp))
+							}
+						case curve:
+							b.run(centred("#plot"))
+							r := b.box(".plot-tracks")
+							hand.event("down", r.X+5, r.Y+r.H/2)
+							for n := range 24 {
+								hand.event("move", r.X+5+float64(n)/23*(r.W-10), r.Y+r.H/4+float64(n)/46*r.H)
+								b.frame()
+							}
+							hand.event("up", r.X+r.W-5, r.Y+r.H/2)
+							b.frame()
+						case byKeys:
 							b.run(chromedp.Focus("#guess", chromedp.ByQuery), chromedp.KeyEvent(kb.ArrowRight), chromedp.KeyEvent(kb.ArrowRight))
-						} else {
+						default:
 							b.run(centred("#guess"))
 							hand.tap("#guess")
 						}
-						b.until(`!document.getElementById('guess').classList.contains('empty')`)
+						b.until(`!document.getElementById('guess-set').disabled`)
+						if curve && round == 0 {
+							b.shot("lesson-draw-" + e.Name + "-" + s.name)
+						}
 						if i == 2 && round == 0 {
 							b.shot("lesson-guess-" + s.name)
 						}
 						press("guess-set")
 						b.until(`document.getElementById('lesson-gap') !== null`)
+						if curve && round == 0 {
+							b.axe("lesson curve")
+							b.shot("lesson-drawn-" + e.Name + "-" + s.name)
+						}
 						decimals := 0
 						if e.Scale.Step < 1 {
 							decimals = 1
 						}
-						if got, want := b.text("#lesson-gap"), format.Number(o.Value, decimals); !strings.Contains(got, want) {
+						if got, want := b.text("#lesson-gap"), format.Number(o.Value, decimals); !curve && !strings.Contains(got, want) {
 							t.Errorf("%s, round %d: %q without %s", e.Name, round, got, want)
 						}
 						if round == 0 {
@@ -181,4 +211,40 @@ func TestLesson_Link(t *testing.T) {
 		t.Errorf("the house after a lesson is %s, before it %s", after, before)
 	}
 	b.clean()
+}
+
+// On a projector no letter is smaller than a thirtieth of the picture, and a question fits it.
+func TestLesson_Big(t *testing.T) {
+	for _, s := range []screen{{name: "stage", width: 1280, height: 720}, {name: "hall", width: 1920, height: 1080}} {
+		b := start(t, s)
+		least := math.Max(24, float64(s.height)/30)
+		for _, exp := range []string{"power", "layers", "roof"} {
+			b.open("#view=lesson&big=1&exp=" + exp)
+			b.until(`document.getElementById('lesson-begin') !== null`)
+			look := func(step string) {
+				var smallest float64
+				b.eval(`Math.min(...[...document.querySelectorAll('.page *')].filter(e => e.checkVisibility({ visibilityProperty: true }) && !e.closest('.unseen') && [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim() !== '')).map(e => parseFloat(getComputedStyle(e).fontSize)))`, &smallest)
+				if smallest < least-0.1 {
+					t.Errorf("%s, %s, %s: letters of %.1f px, want %.0f", s.name, exp, step, smallest, least)
+				}
+				var over float64
+				if b.eval(`document.documentElement.scrollHeight - innerHeight`, &over); over > 0 {
+					t.Errorf("%s, %s, %s: %.0f px below the picture", s.name, exp, step, over)
+				}
+				b.shot("lesson-big-" + s.name + "-" + exp + "-" + step)
+			}
+			look("look")
+			b.run(chromedp.Click("#lesson-begin", chromedp.ByQuery))
+			b.until(`document.getElementById('guess-set') !== null`)
+			b.run(chromedp.Evaluate(`for (const e of document.querySelectorAll('#guess')) { e.value = e.max; e.dispatchEvent(new Event('input', { bubbles: true })) }`, nil))
+			for n := range 6 {
+				b.run(chromedp.Evaluate(fmt.Sprintf(`document.getElementById('track-%d')?.focus()`, n), nil), chromedp.KeyEvent(kb.Home))
+			}
+			look("guess")
+			b.run(chromedp.Click("#guess-set", chromedp.ByQuery))
+			b.until(`document.getElementById('lesson-gap') !== null`)
+			look("see")
+		}
+		b.clean()
+	}
 }

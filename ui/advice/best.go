@@ -1,8 +1,7 @@
 package advice
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 
 	"suncask/engine/plan"
 	"suncask/engine/scenario"
@@ -20,7 +19,7 @@ func bestByModules(list []plan.Offer) (best []plan.Offer) {
 			best[i] = o
 		}
 	}
-	slices.SortFunc(best, func(a, b plan.Offer) int { return cmp.Compare(a.To.Modules, b.To.Modules) })
+	sort.Slice(best, func(i, k int) bool { return best[i].To.Modules < best[k].To.Modules })
 	return best
 }
 

@@ -74,7 +74,9 @@ func (c *Lesson) unit() string {
 		return "L"
 	case lesson.ElementPower, lesson.CablePower:
 		return "W"
-	case lesson.WorthMoney:
+	case lesson.CoolingC:
+		return "°C"
+	case lesson.WorthMoney, lesson.StartCost:
 		return c.Page.Store.Scenario.Currency
 	}
 	return c.Page.T(words.KWh)
@@ -91,7 +93,7 @@ func (c *Lesson) decimals() int {
 // value writes it with its unit.
 func (c *Lesson) value(v float64) string {
 	text := format.Number(v, c.decimals())
-	if c.e().Asks == lesson.WorthMoney {
+	if c.e().Asks == lesson.WorthMoney || c.e().Asks == lesson.StartCost {
 		return c.unit() + format.Space + text
 	}
 	return text + format.Space + c.unit()
@@ -100,6 +102,10 @@ func (c *Lesson) value(v float64) string {
 // Begin goes from looking to guessing.
 func (c *Lesson) begin() {
 	c.l().Step = page.Guess
+	if c.curved() {
+		c.reveal("track-0")
+		return
+	}
 	c.reveal("guess")
 }
 
@@ -211,6 +217,9 @@ func (c *Lesson) gapWide() string { _, wide := c.gap(); return wide }
 
 // gapSays says how far the guess was off, in numbers as they are shown.
 func (c *Lesson) gapSays() string {
+	if c.curved() {
+		return c.curveGap()
+	}
 	l, scale := c.l(), math.Pow(10, float64(c.decimals()))
 	round := func(v float64) float64 { return math.Round(v*scale) / scale }
 	by := round(l.Outcome.Value) - round(l.Guess)
@@ -279,10 +288,15 @@ func significant(v float64) string {
 
 // trap is what a guess is told that a known mistake leads to; empty for others.
 func (c *Lesson) trap() string {
-	if i := c.e().Trapped(c.l().Round, c.l().Guess); i >= 0 {
-		return c.round().Traps[i]
+	l := c.l()
+	at := c.e().Trapped(l.Round, l.Guess)
+	if c.curved() {
+		at = c.e().Misshapen(l.Round, l.Curve)
 	}
-	return ""
+	if at < 0 {
+		return ""
+	}
+	return c.round().Traps[at]
 }
 
 // on names what follows the reason.

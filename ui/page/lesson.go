@@ -1,6 +1,8 @@
 package page
 
 import (
+	"math"
+
 	"suncask/engine/lesson"
 	"suncask/ui/state"
 )
@@ -22,10 +24,11 @@ type Lesson struct {
 	Round   int
 	Step    LessonStep
 	Guess   float64
-	Set     bool   // a guess is made, not yet given
-	Typed   string // what was typed instead and is none
-	Picked  int    // the sentence that was picked, -1 none
-	Lines   int    // of the reason that are shown
+	Curve   []float64 // the guess where a curve is asked for; NaN at tracks without one
+	Set     bool      // a guess is made, not yet given
+	Typed   string    // what was typed instead and is none
+	Picked  int       // the sentence that was picked, -1 none
+	Lines   int       // of the reason that are shown
 	Outcome lesson.Outcome
 	House   bool // what else there is of the house is shown, too
 
@@ -57,7 +60,21 @@ func (c *Page) Ask(at, round int) {
 	}
 	e := c.Experiment()
 	c.teach(e.House)
+	for i := range e.Tracks {
+		if c.Lesson.Curve = append(c.Lesson.Curve, math.NaN()); e.Tracks[i].Given {
+			c.Lesson.Curve[i] = c.outcome().Curve[i]
+		}
+	}
 	c.Reveal("lesson")
+}
+
+// outcome is that of the round that is open.
+func (c *Page) outcome() lesson.Outcome {
+	o, err := c.Experiment().Simulate(c.Lesson.Round, c.Store.Prepared)
+	if err != nil { // no house of an experiment is refused
+		panic("page: " + err.Error())
+	}
+	return o
 }
 
 // AskNext opens the round or experiment that follows; after the last all are listed.
@@ -88,23 +105,21 @@ func (c *Page) teach(house string) {
 
 // Give ends the guess: what happens is simulated, and the page shows that house.
 func (c *Page) Give() {
-	l, e := &c.Lesson, c.Experiment()
+	l := &c.Lesson
 	if !l.Set {
 		return
 	}
-	o, err := e.Simulate(l.Round, c.Store.Prepared)
-	if err != nil { // no house of an experiment is refused
-		panic("page: " + err.Error())
-	}
-	l.Outcome, l.Step = o, See
-	c.teach(e.Case(l.Round))
+	l.Outcome, l.Step = c.outcome(), See
+	c.teach(c.Experiment().Case(l.Round))
 	c.Reveal("lesson-gap")
 }
 
 // beginLesson opens what a link asks for, or lists what there is.
 func (c *Page) beginLesson() {
 	if at, ok := lesson.ByName(c.Store.Exp); ok {
-		c.Lesson = Lesson{At: at, Picked: -1}
+		link := c.Store.Link()
+		c.Ask(at, 0)
+		c.Store.Load(c.Store.In(link)) // with fields of the link's own
 		return
 	}
 	c.Lesson = Lesson{At: -1, before: c.Store.Link()}
@@ -112,7 +127,7 @@ func (c *Page) beginLesson() {
 
 // endLesson brings the house back that was there before.
 func (c *Page) endLesson() {
-	c.Store.Exp = ""
+	c.Store.Exp, c.Store.Big = "", false
 	if before := c.Lesson.before; before != "" && before != c.Store.Link() {
 		entry := c.Store.Entry
 		c.Store.Load(before)

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"slices"
 	"strings"
 
 	"suncask/engine/lesson"
@@ -42,6 +43,18 @@ func cutEntry(fragment string) (e Entry, rest string) {
 
 // expKey stands before the name of an experiment in a link.
 const expKey = "exp="
+
+// bigPart asks for letters that are read from the back of a room.
+const bigPart = "big=1"
+
+// cutBig takes that out of a lesson's link.
+func (s *Store) cutBig(fragment string) (big bool, rest string) {
+	parts := strings.Split(fragment, "&")
+	if i := slices.Index(parts, bigPart); i >= 0 && s.Entry == Lesson {
+		return true, strings.Join(slices.Delete(parts, i, i+1), "&")
+	}
+	return false, fragment
+}
 
 // cutExperiment takes an experiment's name out of a lesson's link, and puts its house before the
 // fields that are left, unless they are a whole link. One that is not known stays there, where it is
@@ -97,6 +110,9 @@ func (s *Store) In(link string) string {
 	link += "&" + entryKey + s.Entry.Name()
 	if s.Entry == Lesson && s.Exp != "" {
 		link += "&" + expKey + s.Exp
+	}
+	if s.Entry == Lesson && s.Big {
+		link += "&" + bigPart
 	}
 	return link
 }

@@ -3,6 +3,7 @@ package state
 import (
 	"iter"
 	"slices"
+	"sort"
 	"strings"
 
 	"suncask/engine/care"
@@ -292,7 +293,7 @@ func (s *Store) TakePart(j Job, p Part) bool {
 	case WiringsJob:
 		if w, ok := readWiring(p); ok {
 			t.wirings = append(t.wirings, w)
-			slices.SortStableFunc(t.wirings, func(a, b visit.Wiring) int { return visit.Compare(&a, &b) })
+			sort.SliceStable(t.wirings, func(i, k int) bool { return visit.Compare(&t.wirings[i], &t.wirings[k]) < 0 })
 		}
 	case MeterJob:
 		t.takeMeter(p.Numbers)

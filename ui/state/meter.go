@@ -3,6 +3,7 @@ package state
 import (
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -80,7 +81,7 @@ func (t *task) takeMeter(numbers []float64) {
 			t.meter = &visit.Meter{Expected: n[1], Least: n[2], Most: n[3], MinuteKWh: n[4]}
 		default:
 			t.causes = append(t.causes, visit.Cause{Kind: visit.CauseKind(n[0]), Assumed: n[1], Value: n[2], Alone: n[3] == 1, Far: n[4], Least: n[5], Most: n[6]})
-			slices.SortStableFunc(t.causes, visit.CompareCauses)
+			sort.SliceStable(t.causes, func(i, k int) bool { return visit.CompareCauses(t.causes[i], t.causes[k]) < 0 })
 		}
 	}
 }

@@ -56,6 +56,7 @@ type Store struct {
 	Entry    Entry          // by which the page is used
 	Readings visit.Readings // that came with the link
 	Exp      string         // the experiment of a lesson that is open, by name; none: all are listed
+	Big      bool           // its letters are those of a projector
 
 	Read *hourly.Result // what reading the weather file came to, nil for one that was kept
 
@@ -132,6 +133,7 @@ func (s *Store) Load(fragment string) {
 	s.real = 0
 	s.Entry, fragment = cutEntry(fragment)
 	s.Readings, fragment = cutReadings(fragment)
+	s.Big, fragment = s.cutBig(fragment)
 	s.Exp, fragment = s.cutExperiment(fragment)
 	next, problems := scenario.Decode(fragment)
 	p, err := simulate.PrepareInTurns(&next, s.files[next.Weather], s.Prepared, s.pause)

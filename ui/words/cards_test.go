@@ -42,7 +42,7 @@ func TestCards_Property(t *testing.T) {
 			}
 			for r := range e.Rounds {
 				is, of := &card.Rounds[r], &english.Rounds[r]
-				if len(is.Traps) != len(e.Rounds[r].Traps) || len(is.Why) != len(of.Why) || len(is.Why) == 0 || is.Ask == "" || r > 0 && len(is.Says) > 0 {
+				if len(is.Traps) != len(e.Rounds[r].Traps)+len(e.Rounds[r].Shapes) || len(is.Why) != len(of.Why) || len(is.Why) == 0 || is.Ask == "" || r > 0 && len(is.Says) > 0 {
 					t.Errorf("%s, %s, round %d: %+v", language, e.Name, r, is)
 					continue
 				}

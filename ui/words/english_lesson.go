@@ -14,6 +14,7 @@ var englishLesson = []string{
 	LessonStep:      "Question %[1]d of %[2]d",
 	LessonGuessName: "My guess",
 	LessonGuessHelp: "Tap the scale, drag along it, or type a number.",
+	LessonDrawHelp:  "Draw across, or pull each point up and down. Arrow keys move a point, too.",
 	LessonNoGuess:   "no guess yet",
 	LessonSays:      "my guess: %s",
 	LessonWrong:     "The scale goes from %[1]s to %[2]s.",
@@ -22,6 +23,7 @@ var englishLesson = []string{
 	LessonMore:      "You said %[1]s. It was %[2]s: %[3]s more.",
 	LessonLess:      "You said %[1]s. It was %[2]s: %[3]s less.",
 	LessonNear:      "You said %[1]s. It was %[2]s.",
+	LessonCurveGap:  "Furthest apart at %[1]s: you said %[2]s, it was %[3]s.",
 	LessonPick:      "What happened? Pick the sentence that says it.",
 	LessonAgainLook: "Look again at both marks.",
 	LessonToWhy:     "Why?",
@@ -34,4 +36,5 @@ var englishLesson = []string{
 	LessonYours:     "guess",
 	LessonTrue:      "it was",
 	LessonMoreHouse: "More about this house",
+	LessonBig:       "Big type",
 }

@@ -14,6 +14,7 @@ var frenchLesson = []string{
 	LessonStep:      "Question %[1]d sur %[2]d",
 	LessonGuessName: "Mon estimation",
 	LessonGuessHelp: "Touchez l’échelle, glissez dessus ou tapez un nombre.",
+	LessonDrawHelp:  "Dessinez en travers, ou montez et descendez chaque point. Les flèches déplacent aussi un point.",
 	LessonNoGuess:   "pas encore d’estimation",
 	LessonSays:      "mon estimation\u202f: %s",
 	LessonWrong:     "L’échelle va de %[1]s à %[2]s.",
@@ -22,6 +23,7 @@ var frenchLesson = []string{
 	LessonMore:      "Vous aviez dit %[1]s. C’était %[2]s\u202f: %[3]s de plus.",
 	LessonLess:      "Vous aviez dit %[1]s. C’était %[2]s\u202f: %[3]s de moins.",
 	LessonNear:      "Vous aviez dit %[1]s. C’était %[2]s.",
+	LessonCurveGap:  "Le plus loin à %[1]s : vous aviez dit %[2]s, c’était %[3]s.",
 	LessonPick:      "Que s’est-il passé\u202f? Choisissez la phrase qui le dit.",
 	LessonAgainLook: "Regardez encore les deux repères.",
 	LessonToWhy:     "Pourquoi\u202f?",
@@ -34,4 +36,5 @@ var frenchLesson = []string{
 	LessonYours:     "estimation",
 	LessonTrue:      "c’était",
 	LessonMoreHouse: "Plus sur cette maison",
+	LessonBig:       "Grands caractères",
 }

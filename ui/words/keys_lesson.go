@@ -13,6 +13,7 @@ const (
 	LessonStep // args: question, how many
 	LessonGuessName
 	LessonGuessHelp
+	LessonDrawHelp
 	LessonNoGuess
 	LessonSays  // args: a guess with its unit
 	LessonWrong // args: least, most
@@ -21,6 +22,7 @@ const (
 	LessonMore // args: guess, outcome, difference
 	LessonLess // args: the same
 	LessonNear // args: guess, outcome
+	LessonCurveGap
 	LessonPick
 	LessonAgainLook
 	LessonToWhy
@@ -33,5 +35,6 @@ const (
 	LessonYours
 	LessonTrue
 	LessonMoreHouse
+	LessonBig
 	keyCount
 )

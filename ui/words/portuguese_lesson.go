@@ -14,6 +14,7 @@ var portugueseLesson = []string{
 	LessonStep:      "Pergunta %[1]d de %[2]d",
 	LessonGuessName: "A minha estimativa",
 	LessonGuessHelp: "Tocar na escala, arrastar nela ou escrever um número.",
+	LessonDrawHelp:  "Desenhar de lado a lado, ou subir e descer cada ponto. As setas também movem um ponto.",
 	LessonNoGuess:   "ainda sem estimativa",
 	LessonSays:      "a minha estimativa: %s",
 	LessonWrong:     "A escala vai de %[1]s a %[2]s.",
@@ -22,6 +23,7 @@ var portugueseLesson = []string{
 	LessonMore:      "A estimativa era %[1]s. Foram %[2]s: mais %[3]s.",
 	LessonLess:      "A estimativa era %[1]s. Foram %[2]s: menos %[3]s.",
 	LessonNear:      "A estimativa era %[1]s. Foram %[2]s.",
+	LessonCurveGap:  "Mais longe em %[1]s: a estimativa era %[2]s, foram %[3]s.",
 	LessonPick:      "Que aconteceu? Escolher a frase que o diz.",
 	LessonAgainLook: "Olhar outra vez para as duas marcas.",
 	LessonToWhy:     "Porquê?",
@@ -34,4 +36,5 @@ var portugueseLesson = []string{
 	LessonYours:     "estimativa",
 	LessonTrue:      "foi",
 	LessonMoreHouse: "Mais sobre esta casa",
+	LessonBig:       "Letra grande",
 }

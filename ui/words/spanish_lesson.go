@@ -14,6 +14,7 @@ var spanishLesson = []string{
 	LessonStep:      "Pregunta %[1]d de %[2]d",
 	LessonGuessName: "Mi estimación",
 	LessonGuessHelp: "Toca la escala, arrastra por ella o escribe un número.",
+	LessonDrawHelp:  "Dibuja de lado a lado o sube y baja cada punto. Las flechas también mueven un punto.",
 	LessonNoGuess:   "aún sin estimación",
 	LessonSays:      "mi estimación: %s",
 	LessonWrong:     "La escala va de %[1]s a %[2]s.",
@@ -22,6 +23,7 @@ var spanishLesson = []string{
 	LessonMore:      "Dijiste %[1]s. Fueron %[2]s: %[3]s más.",
 	LessonLess:      "Dijiste %[1]s. Fueron %[2]s: %[3]s menos.",
 	LessonNear:      "Dijiste %[1]s. Fueron %[2]s.",
+	LessonCurveGap:  "Lo más lejos, en %[1]s: dijiste %[2]s, fueron %[3]s.",
 	LessonPick:      "¿Qué pasó? Elige la frase que lo dice.",
 	LessonAgainLook: "Mira otra vez las dos marcas.",
 	LessonToWhy:     "¿Por qué?",
@@ -34,4 +36,5 @@ var spanishLesson = []string{
 	LessonYours:     "estimación",
 	LessonTrue:      "fue",
 	LessonMoreHouse: "Más de esta casa",
+	LessonBig:       "Letra grande",
 }
